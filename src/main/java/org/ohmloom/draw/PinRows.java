@@ -82,7 +82,7 @@ final class PinRows {
 
     private PinRow row(String at, Wire wire, WireEnd other) {
         String size = figures.gauge(wire.id()).map(Words::size).orElse("to be chosen");
-        String word = SignalLook.of(wire.signalClass()).word();
+        String word = SignalLook.of(wire.signalClass()).word().english();
         String flag = flags.of(wire.id().value());
         String id = wire.id() + (flag.isEmpty() ? "" : " " + flag);
         return new PinRow(at, id, size, wire.colour(), wire.circuit().orElse(word), other.text(), "");

@@ -6,12 +6,13 @@ import java.awt.font.FontRenderContext;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * The one font of all drawings, for screen, picture and PDF alike: Roboto (Apache-2.0), TrueType outlines, bundled.
- * Loaded once and handed in. Safe to share between threads.
+ * The one font of all drawings, for screen, picture and PDF alike: Roboto (Apache-2.0), TrueType outlines, bundled; with it goes
+ * the language that drawings are lettered in. Loaded once and handed in. Safe to share between threads.
  * <p>A text with letters the font does not have is set in the platform's own sans-serif font.
  */
 public final class SceneFonts {
@@ -28,21 +29,33 @@ public final class SceneFonts {
 
     private final Font regular;
     private final Font bold;
+    private final Locale language;
     private final Map<String, Double> regularWidths = new ConcurrentHashMap<>();
     private final Map<String, Double> boldWidths = new ConcurrentHashMap<>();
 
-    private SceneFonts(Font regular, Font bold) {
+    private SceneFonts(Font regular, Font bold, Locale language) {
         this.regular = regular;
         this.bold = bold;
+        this.language = language;
     }
 
     /**
-     * Reads the bundled font.
+     * Reads the bundled font, for drawings in English.
      *
      * @throws UncheckedIOException when it is not on the class path, or is damaged
      */
     public static SceneFonts load() {
-        return new SceneFonts(read(Weight.REGULAR), read(Weight.BOLD));
+        return new SceneFonts(read(Weight.REGULAR), read(Weight.BOLD), Locale.ROOT);
+    }
+
+    /** The same font for drawings in another language. */
+    public SceneFonts in(Locale other) {
+        return new SceneFonts(regular, bold, other);
+    }
+
+    /** A text as drawings letter it. */
+    public String said(org.ohmloom.words.Text text) {
+        return text.in(language);
     }
 
     /** A new stream of the font file, TrueType, to be registered in a PDF; the caller closes it. */

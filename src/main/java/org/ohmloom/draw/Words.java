@@ -20,11 +20,20 @@ import org.ohmloom.model.Switch;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Gauge;
 import org.ohmloom.units.ShownUnits;
+import org.ohmloom.words.MessageBundle;
+import org.ohmloom.words.Text;
 
 /** What things are called on drawings, in plain trade language. */
 public final class Words {
 
+    private static final MessageBundle TEXTS = MessageBundle.beside(Words.class, "drawings");
+
     private Words() {}
+
+    /** A text of the bundle {@code drawings} with its gaps filled. */
+    static Text text(String key, Object... values) {
+        return TEXTS.text(key, values);
+    }
 
     /** A device in two or three words with its rating. */
     public static String device(Device device) {

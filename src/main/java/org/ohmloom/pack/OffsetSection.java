@@ -119,7 +119,7 @@ final class OffsetSection {
         Optional<OffsetShare> most = offset.shares().stream().findFirst();
         return Row.of(
                 Cell.text(offset.point().owner().value()).toned(Cell.Tone.STRONG),
-                Cell.text(OffsetCharts.word(offset.point().kind())),
+                Cell.text(OffsetCharts.word(offset.point().kind()).english()),
                 Cell.text(offset.point().against().value()),
                 Cell.text(Named.state(analysis.harness(), offset.state())),
                 over ? volts.toned(Cell.Tone.ALERT) : volts,
@@ -132,7 +132,7 @@ final class OffsetSection {
     private Row share(Offset offset, OffsetShare share) {
         return Row.of(
                 Cell.text(offset.point().owner().value()).toned(Cell.Tone.STRONG),
-                Cell.text(OffsetCharts.word(offset.point().kind())),
+                Cell.text(OffsetCharts.word(offset.point().kind()).english()),
                 Cell.text(Named.state(analysis.harness(), offset.state())),
                 Cell.text(Named.label(analysis.harness(), share.cause())),
                 Cell.number(Unit.MILLIOHM.fromCanonical(share.transferOhms())),

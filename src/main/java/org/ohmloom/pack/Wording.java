@@ -95,7 +95,7 @@ final class Wording {
 
     /** What a wire carries. */
     static String signalClass(Wire wire) {
-        return SignalLook.of(wire.signalClass()).word();
+        return SignalLook.of(wire.signalClass()).word().english();
     }
 
     /** A part number, or that it is not chosen. */

@@ -35,6 +35,11 @@ public interface Text {
         return texts.stream().map(Text::english).toList();
     }
 
+    /** Whether it says nothing. */
+    default boolean isEmpty() {
+        return english().isEmpty();
+    }
+
     /** The text in lower case. */
     default Text lowerCase() {
         return new LowerCaseText(this, Integer.MAX_VALUE);

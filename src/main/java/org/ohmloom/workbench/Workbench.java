@@ -97,7 +97,7 @@ public final class Workbench {
     static Services services(PreferenceStore preferences, Prompts prompts) {
         WireTables tables = WireTables.bundled();
         SolvedBefore before = new SolvedBefore();
-        SceneFonts fonts = SceneFonts.load();
+        SceneFonts fonts = SceneFonts.load().in(Words.language());
         SceneLayout layout = new SceneLayout(fonts);
         // A thread for each: what is read from a folder out of reach never ends, and must not hold what is read
         // elsewhere.

@@ -1,31 +1,30 @@
 package org.ohmloom.analysis.tolerance;
 
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Constants;
 
 /** What a followed result is. */
 public enum Measure {
     /** Voltage lost on feed and return of a load while it is on; its limit is what it may lose. */
-    LOAD_DROP("drop", Unit.VOLT),
+    LOAD_DROP(Unit.VOLT),
     /** Voltage at a load while it is on; its limit is the least it works at. */
-    LOAD_VOLTS("volts", Unit.VOLT),
+    LOAD_VOLTS(Unit.VOLT),
     /** RMS current of a wire; its limit is what it may carry. */
-    WIRE_AMPS("current", Unit.AMP),
+    WIRE_AMPS(Unit.AMP),
     /** Conductor temperature of a wire; its limit is that of the insulation. */
-    WIRE_CELSIUS("temperature", Unit.DEGREE_CELSIUS),
+    WIRE_CELSIUS(Unit.DEGREE_CELSIUS),
     /** RMS current through a protective device; its limit is what it carries for good where it sits. */
-    DEVICE_AMPS("through", Unit.AMP);
+    DEVICE_AMPS(Unit.AMP);
 
-    private final String words;
     private final Unit unit;
 
-    Measure(String words, Unit unit) {
-        this.words = words;
+    Measure(Unit unit) {
         this.unit = unit;
     }
 
     /** What it is, in a word. */
     public String words() {
-        return words;
+        return Constants.text(this).english();
     }
 
     /** Its unit. */

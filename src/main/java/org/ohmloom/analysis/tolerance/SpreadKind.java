@@ -3,31 +3,27 @@ package org.ohmloom.analysis.tolerance;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import org.ohmloom.words.Constants;
 
 /** What spreads about the value it is entered with. */
 public enum SpreadKind {
     /** Resistance of a metre of conductor; all wires of one type and size alike, as from one reel. */
-    CONDUCTOR("conductor resistance"),
+    CONDUCTOR,
     /** Length of each wire as cut. */
-    LENGTH("wire length"),
+    LENGTH,
     /** Resistance of each contact, joint and strap. */
-    JOINT("contacts and joints"),
+    JOINT,
     /** Current of each load at the same voltage. */
-    LOAD("load current"),
+    LOAD,
     /** Voltage of each source without load, or its set point. */
-    SOURCE("source voltage"),
+    SOURCE,
     /** Air everywhere, warmer or cooler by as much. */
-    AMBIENT("ambient temperature");
+    AMBIENT;
 
-    private final String words;
-
-    SpreadKind(String words) {
-        this.words = words;
-    }
 
     /** What it is, in words. */
     public String words() {
-        return words;
+        return Constants.text(this).english();
     }
 
     /** How options and tables write it. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import org.ohmloom.units.Dimension;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Text;
 
 /** Chooses axes: a unit that suits the values, and round numbers in it. */
 final class Axes {
@@ -51,7 +52,7 @@ final class Axes {
      * @param least   smallest value
      * @param most    largest value
      */
-    static Axis plain(String heading, double least, double most, int mostSteps) {
+    static Axis plain(Text heading, double least, double most, int mostSteps) {
         double low = Math.min(0, least);
         double high = most > 0 || low < 0 ? Math.max(0, most) : 1;
         double step = step(Unit.FRACTION, low, high, mostSteps);
@@ -170,20 +171,7 @@ final class Axes {
         };
     }
 
-    private static String title(Dimension dimension) {
-        return switch (dimension) {
-            case VOLTAGE -> "Voltage";
-            case CURRENT -> "Current";
-            case TIME -> "Time";
-            case CHARGE -> "Charge";
-            case RATIO -> "Share";
-            case TEMPERATURE -> "Temperature";
-            case MASS -> "Mass";
-            case POWER -> "Power";
-            default -> {
-                String noun = dimension.nounWithArticle().replaceFirst("^an? ", "");
-                yield noun.substring(0, 1).toUpperCase(Locale.ROOT) + noun.substring(1);
-            }
-        };
+    private static Text title(Dimension dimension) {
+        return ChartTexts.text("axis." + dimension.name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 }

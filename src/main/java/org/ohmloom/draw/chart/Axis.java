@@ -2,6 +2,7 @@ package org.ohmloom.draw.chart;
 
 import java.util.List;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Text;
 
 /**
  * An axis: its unit, its ends and its marks.
@@ -13,7 +14,7 @@ import org.ohmloom.units.Unit;
  * @param logarithmic whether equal distances are equal ratios; its ends are above 0 then
  * @param ticks       its marks, upwards
  */
-record Axis(String title, Unit unit, double from, double to, boolean logarithmic, List<Tick> ticks) {
+record Axis(Text title, Unit unit, double from, double to, boolean logarithmic, List<Tick> ticks) {
 
     Axis {
         ticks = List.copyOf(ticks);
@@ -31,8 +32,8 @@ record Axis(String title, Unit unit, double from, double to, boolean logarithmic
     }
 
     /** The title with its unit: "Voltage, V". */
-    String heading() {
-        return title.isEmpty() || unit.symbol().isEmpty() ? title : title + ", " + unit.symbol();
+    Text heading() {
+        return title.isEmpty() || unit.symbol().isEmpty() ? title : Text.joined(", ", List.of(title, Text.of(unit.symbol())));
     }
 
     /** Count of steps between numbers. */

@@ -16,6 +16,7 @@ import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.draw.Weight;
 import org.ohmloom.units.Dimension;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * Bars to the right, several to a row, with their numbers: on-state, RMS and mean current of a wire, say. The kinds
@@ -29,7 +30,7 @@ import org.ohmloom.units.Formats;
  * @param rows      rows from the top
  */
 public record BarChart(
-        String title, String subtitle, Dimension dimension, List<String> kinds, String limit, List<BarRow> rows) {
+        Text title, Text subtitle, Dimension dimension, List<Text> kinds, Text limit, List<BarRow> rows) {
 
     private static final double BAR_MM = 3.1;
     private static final double BETWEEN_MM = 2.2;
@@ -90,7 +91,7 @@ public record BarChart(
                 .filter(value -> value <= LIMIT_REACH * largest)
                 .reduce(largest * area.widthMm() / (area.widthMm() - numberMm), Math::max);
         Axis across = Axes.linear(dimension, 0, most, (int) Math.max(2, Math.min(8, area.widthMm() / 18)));
-        Axis left = new Axis("", dimension.canonicalUnit(), 0, 1, false, List.of(new Tick(0, "")));
+        Axis left = new Axis(Text.NONE, dimension.canonicalUnit(), 0, 1, false, List.of(new Tick(0, "")));
         Plot plot = new Plot(area, across, left, Optional.empty(), 0);
         plot.draw(pen, new Extent(0, 0, widthMm, heightMm()), title, subtitle);
         key(
@@ -163,7 +164,7 @@ public record BarChart(
                     Layer.WIRES,
                     new Box(new Extent(plot.area().leftMm(), y + 0.3, right, y + BAR_MM - 0.3), 0, fill(k)),
                     row.element(),
-                    row.label() + ", " + kinds.get(k) + ": " + number);
+                    Text.joined(": ", List.of(Text.joined(", ", List.of(row.label(), kinds.get(k))), Text.of(number))));
             double start = right + GAP_MM;
             if (limitX > start - 0.6 && limitX < start + pen.widthMm(number) + 0.6) {
                 start = limitX + GAP_MM;

@@ -1,7 +1,9 @@
 package org.ohmloom.draw.chart;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * A ground point in a {@link ReturnPicture}: returns gather in it and leave by its joint.
@@ -23,7 +25,7 @@ public record Basin(
         String element,
         String label,
         String name,
-        String group,
+        Text group,
         String state,
         int terminals,
         int most,
@@ -35,8 +37,8 @@ public record Basin(
         implements ReturnColumn {
 
     @Override
-    public String second() {
-        return Formats.amps(amps);
+    public Text second() {
+        return Text.of(Formats.amps(amps));
     }
 
     /** The joint's share of the height, 0 to 1; 0 where joint and height have different signs. */
@@ -45,14 +47,17 @@ public record Basin(
     }
 
     @Override
-    public String description() {
-        return "Ground point " + label + (name.isEmpty() || name.equals(label) ? "" : " " + name) + ": "
-                + Formats.volts(volts) + (rippleVolts > 0 ? ", swinging by " + Formats.volts(rippleVolts) : "")
-                + ", " + Formats.volts(jointVolts) + " of it over its joint; "
-                + Formats.amps(Math.abs(amps)) + (amps < 0 ? " out of " : " into ")
-                + (group.isEmpty() ? "the chassis" : group) + "; " + terminals
-                + (terminals == 1 ? " terminal" : " terminals") + " on its stud, " + most + " may be"
-                + (isOver() ? "; beyond its limit" : "")
-                + (state.isEmpty() ? "" : "; in " + state);
+    public Text description() {
+        String here = Formats.volts(volts);
+        String joint = Formats.volts(jointVolts);
+        return sentence(List.of(
+                rippleVolts > 0
+                        ? ChartTexts.text("basin.swinging", called(), here, Formats.volts(rippleVolts), joint)
+                        : ChartTexts.text("basin", called(), here, joint),
+                ChartTexts.text(
+                        amps < 0 ? "basin.out-of" : "basin.into",
+                        Formats.amps(Math.abs(amps)),
+                        group.isEmpty() ? ChartTexts.text("basin.chassis") : group),
+                ChartTexts.text("basin.terminals", terminals, most)));
     }
 }

@@ -14,6 +14,7 @@ import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.draw.Weight;
 import org.ohmloom.units.Dimension;
+import org.ohmloom.words.Text;
 
 /**
  * What is on when within the period of one clock: a lane for each output, a bar while it is on.
@@ -23,7 +24,7 @@ import org.ohmloom.units.Dimension;
  * @param periodSeconds length of the period, s, more than 0
  * @param lanes         the outputs from the top
  */
-public record ClockChart(String title, String subtitle, double periodSeconds, List<Lane> lanes) {
+public record ClockChart(Text title, Text subtitle, double periodSeconds, List<Lane> lanes) {
 
     private static final double LANE_MM = 5.6;
     private static final double GAP_MM = 1.2;
@@ -40,7 +41,7 @@ public record ClockChart(String title, String subtitle, double periodSeconds, Li
      * @param on      stretches it is on, as shares of the period from 0 to 1: begin, end
      * @param element id of the element it belongs to, for hit testing
      */
-    public record Lane(String label, List<OnTime> on, Optional<String> element) {
+    public record Lane(Text label, List<OnTime> on, Optional<String> element) {
         public Lane {
             on = List.copyOf(on);
         }
@@ -80,7 +81,7 @@ public record ClockChart(String title, String subtitle, double periodSeconds, Li
         Axis across = Axes.linear(Dimension.TIME, 0, periodSeconds, (int) Math.max(2, Math.min(8, widthMm / 22)));
         Extent area =
                 new Extent(EDGE_MM + labelMm + GAP_MM, topMm(), widthMm - 3 * EDGE_MM - GAP_MM, heightMm() - FOOT_MM);
-        Axis left = new Axis("", Dimension.RATIO.canonicalUnit(), 0, 1, false, List.of(new Tick(0, "")));
+        Axis left = new Axis(Text.NONE, Dimension.RATIO.canonicalUnit(), 0, 1, false, List.of(new Tick(0, "")));
         Plot plot = new Plot(area, across, left, Optional.empty(), 0);
         plot.draw(pen, new Extent(0, 0, widthMm, heightMm()), title, subtitle);
         double top = area.topMm();
@@ -113,7 +114,7 @@ public record ClockChart(String title, String subtitle, double periodSeconds, Li
                     Layer.WIRES,
                     new Box(bar, 0, Fill.of(Ink.CHART_FIRST, Ink.CHART_FIRST, 0.35)),
                     lane.element(),
-                    lane.label() + " is on");
+                    ChartTexts.text("is-on", lane.label()));
         }
     }
 }

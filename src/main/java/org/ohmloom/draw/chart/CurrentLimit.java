@@ -1,5 +1,7 @@
 package org.ohmloom.draw.chart;
 
+import org.ohmloom.words.Text;
+
 /**
  * A current marked in a time-current chart by an upright line.
  *
@@ -7,7 +9,7 @@ package org.ohmloom.draw.chart;
  * @param amps  how much, A, above 0
  * @param kind  how its line is drawn
  */
-public record CurrentLimit(String label, double amps, Kind kind) {
+public record CurrentLimit(Text label, double amps, Kind kind) {
 
     /** What kind of current it is. */
     public enum Kind {

@@ -12,6 +12,7 @@ import org.ohmloom.draw.Point;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.units.Dimension;
+import org.ohmloom.words.Text;
 
 /**
  * What depends on a value in a unit of its own: one curve at the left axis, a second one at the right axis where there is one.
@@ -24,7 +25,7 @@ import org.ohmloom.units.Dimension;
  * @param element  id of the element it belongs to
  */
 public record CurveChart(
-        String title, String subtitle, String heading, Curve first, Optional<Curve> second, String element) {
+        Text title, Text subtitle, Text heading, Curve first, Optional<Curve> second, String element) {
 
     private static final double KEY_MM = 5;
     private static final double SAMPLE_MM = 12;
@@ -44,7 +45,7 @@ public record CurveChart(
      * @param samples   its points in order, at least two
      * @param rows      points that are rows of a table, marked
      */
-    public record Curve(String name, Dimension dimension, List<Sample> samples, List<Sample> rows) {
+    public record Curve(Text name, Dimension dimension, List<Sample> samples, List<Sample> rows) {
         public Curve {
             samples = List.copyOf(samples);
             rows = List.copyOf(rows);
@@ -107,7 +108,7 @@ public record CurveChart(
                     Layer.WIRES,
                     new Line(piece, Pen.LINE_MM, look.ink(), look.pattern()),
                     Optional.of(element),
-                    title + ", " + curve.name());
+                    Text.joined(", ", List.of(title, curve.name())));
         }
         for (Sample row : curve.rows()) {
             Point at = plot.point(axis, row.across(), row.upwards());
@@ -142,7 +143,7 @@ public record CurveChart(
                     new Point(x, middle),
                     new Point(x + SAMPLE_MM, middle));
             x += SAMPLE_MM + GAP_MM;
-            String name = curves.get(k).name();
+            Text name = curves.get(k).name();
             pen.put(Layer.SHEET, pen.text(name, new Point(x, y), Anchor.START, Ink.TEXT));
             x += pen.widthMm(name) + 3 * GAP_MM;
         }

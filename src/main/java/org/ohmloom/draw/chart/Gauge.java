@@ -1,7 +1,10 @@
 package org.ohmloom.draw.chart;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalDouble;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * A control-unit ground or sensor return in a {@link ReturnPicture}: a place that carries little and must stay near its
@@ -31,41 +34,42 @@ public record Gauge(
 
     /** What is measured. */
     public enum Kind {
-        UNIT_GROUND("Control units", "control-unit ground"),
-        BUS_NODE("Bus nodes", "ground of a bus node"),
-        SENSOR_RETURN("Sensor returns", "sensor return");
+        UNIT_GROUND("unit-ground"),
+        BUS_NODE("bus-node"),
+        SENSOR_RETURN("sensor-return");
 
-        private final String plural;
-        private final String word;
+        private final String key;
 
-        Kind(String plural, String word) {
-            this.plural = plural;
-            this.word = word;
+        Kind(String key) {
+            this.key = key;
         }
 
         /** One of them in words. */
-        public String word() {
-            return word;
+        public Text word() {
+            return ChartTexts.text(key);
         }
     }
 
     @Override
-    public String second() {
-        return "from " + against;
+    public Text second() {
+        return ChartTexts.text("from", against);
     }
 
     @Override
-    public String group() {
-        return kind.plural;
+    public Text group() {
+        return ChartTexts.text(kind.key + ".plural");
     }
 
     @Override
-    public String description() {
-        return label + (name.isEmpty() || name.equals(label) ? "" : " " + name) + ", " + kind.word() + ": "
-                + Formats.volts(volts) + " from " + against
-                + (rippleVolts > 0 ? ", swinging by " + Formats.volts(rippleVolts) : "")
-                + (limitVolts().isPresent() ? "; allowed " + Formats.volts(limitVolts.getAsDouble()) : "")
-                + (isOver() ? "; beyond its limit" : "")
-                + (state.isEmpty() ? "" : "; in " + state);
+    public Text description() {
+        String here = Formats.volts(volts);
+        List<Text> parts = new ArrayList<>();
+        parts.add(
+                rippleVolts > 0
+                        ? ChartTexts.text(
+                                "gauge.swinging", called(), kind.word(), here, against, Formats.volts(rippleVolts))
+                        : ChartTexts.text("gauge", called(), kind.word(), here, against));
+        limitVolts.ifPresent(limit -> parts.add(ChartTexts.text("gauge.allowed", Formats.volts(limit))));
+        return sentence(parts);
     }
 }

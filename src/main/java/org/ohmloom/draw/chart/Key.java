@@ -9,6 +9,7 @@ import org.ohmloom.draw.Layer;
 import org.ohmloom.draw.Line;
 import org.ohmloom.draw.Point;
 import org.ohmloom.draw.Weight;
+import org.ohmloom.words.Text;
 
 /** The key below a chart: a sample of each line for which there is no room at the line itself, and its label. */
 final class Key {
@@ -24,7 +25,7 @@ final class Key {
      * @param look  how its line is drawn
      * @param label what it is
      */
-    record Entry(LineLook look, String label) {}
+    record Entry(LineLook look, Text label) {}
 
     private final Pen pen;
     private final double roomMm;

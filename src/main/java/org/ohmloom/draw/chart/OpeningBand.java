@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.ohmloom.words.Text;
 
 /**
  * Between which times a protective device opens, by the rows its standard publishes. Drawn in steps, never interpolated:
@@ -14,7 +15,7 @@ import java.util.OptionalDouble;
  * @param rows    the rows, smallest current first
  * @param element id of the device, for hit testing
  */
-public record OpeningBand(String label, List<Row> rows, Optional<String> element) {
+public record OpeningBand(Text label, List<Row> rows, Optional<String> element) {
 
     public OpeningBand {
         rows = rows.stream().sorted(Comparator.comparingDouble(Row::amps)).toList();

@@ -52,8 +52,21 @@ final class Pen {
         return List.copyOf(items);
     }
 
+    /** A text in the language of the drawing. */
+    String said(org.ohmloom.words.Text text) {
+        return fonts.said(text);
+    }
+
     double widthMm(String text) {
         return widthMm(text, Weight.REGULAR);
+    }
+
+    double widthMm(org.ohmloom.words.Text text) {
+        return widthMm(said(text));
+    }
+
+    double widthMm(org.ohmloom.words.Text text, Weight weight) {
+        return widthMm(said(text), weight);
     }
 
     double widthMm(String text, Weight weight) {
@@ -61,12 +74,12 @@ final class Pen {
     }
 
     /** Height that {@link #heading} takes with the edge above it, mm. */
-    static double headingMm(String subtitle) {
+    static double headingMm(org.ohmloom.words.Text subtitle) {
         return EDGE_MM + TITLE_MM + 2 + (subtitle.isEmpty() ? 0 : ROW_MM);
     }
 
     /** Heading and line below it, at the upper left of the whole chart. */
-    void heading(String title, String subtitle, double widthMm) {
+    void heading(org.ohmloom.words.Text title, org.ohmloom.words.Text subtitle, double widthMm) {
         Point at = new Point(EDGE_MM, EDGE_MM + TITLE_MM);
         double roomMm = widthMm - 2 * EDGE_MM;
         String first = cut(title, TITLE_MM, Weight.BOLD, roomMm);
@@ -77,6 +90,11 @@ final class Pen {
         }
     }
 
+    /** A text in the language of the drawing, in the size of labels. */
+    Text text(org.ohmloom.words.Text text, Point at, Anchor anchor, Ink ink) {
+        return text(said(text), at, anchor, ink);
+    }
+
     /** A text in the size of labels. */
     Text text(String text, Point at, Anchor anchor, Ink ink) {
         return text(text, at, LETTER_MM, anchor, Weight.REGULAR, ink);
@@ -84,6 +102,11 @@ final class Pen {
 
     Text text(String text, Point at, double heightMm, Anchor anchor, Weight weight, Ink ink) {
         return new Text(text, at, heightMm, fonts.widthMm(text, weight, heightMm), anchor, 0, weight, ink);
+    }
+
+    /** The text in the language of the drawing, cut with an ellipsis when it is wider than the room. */
+    String cut(org.ohmloom.words.Text text, double heightMm, Weight weight, double roomMm) {
+        return cut(said(text), heightMm, weight, roomMm);
     }
 
     /** The text, cut with an ellipsis when it is wider than the room. */
@@ -100,8 +123,8 @@ final class Pen {
         items.add(Item.of(layer, mark));
     }
 
-    void put(Layer layer, Mark mark, Optional<String> element, String description) {
-        items.add(new Item(layer, mark, element, Optional.of(description)));
+    void put(Layer layer, Mark mark, Optional<String> element, org.ohmloom.words.Text description) {
+        items.add(new Item(layer, mark, element, Optional.of(said(description))));
     }
 
     void line(Layer layer, double widthMm, Ink ink, LinePattern pattern, Point from, Point to) {

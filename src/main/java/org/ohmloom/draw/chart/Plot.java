@@ -10,6 +10,7 @@ import org.ohmloom.draw.Ink;
 import org.ohmloom.draw.Layer;
 import org.ohmloom.draw.LinePattern;
 import org.ohmloom.draw.Point;
+import org.ohmloom.words.Text;
 
 /**
  * The frame of a chart: heading, axes with their numbers, grid, and where a value lies in it.
@@ -76,7 +77,7 @@ record Plot(Extent area, Axis across, Axis left, Optional<Axis> right, double he
     }
 
     /** Draws heading, grid and numbers. */
-    void draw(Pen pen, Extent size, String title, String subtitle) {
+    void draw(Pen pen, Extent size, Text title, Text subtitle) {
         pen.heading(title, subtitle, size.widthMm());
         draw(pen);
     }

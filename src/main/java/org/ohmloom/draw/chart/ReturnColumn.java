@@ -1,6 +1,9 @@
 package org.ohmloom.draw.chart;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalDouble;
+import org.ohmloom.words.Text;
 
 /** One column of a {@link ReturnPicture}: a place whose voltage is shown as a height. */
 public sealed interface ReturnColumn permits Basin, Gauge {
@@ -15,10 +18,10 @@ public sealed interface ReturnColumn permits Basin, Gauge {
     String name();
 
     /** Second line below it: its current, or what it is measured against. */
-    String second();
+    Text second();
 
     /** Heading it shares with its neighbours; may be empty. */
-    String group();
+    Text group();
 
     /** Name of the state it is shown in; empty when all are shown in one. */
     String state();
@@ -33,11 +36,28 @@ public sealed interface ReturnColumn permits Basin, Gauge {
     OptionalDouble limitVolts();
 
     /** All of it in a sentence. */
-    String description();
+    Text description();
 
     /** Whether it is beyond its limit. */
     default boolean isOver() {
         return limitVolts().isPresent()
                 && Math.abs(volts()) + rippleVolts() > limitVolts().getAsDouble() * (1 + 1e-9);
+    }
+
+    /** Identity and name. */
+    default String called() {
+        return name().isEmpty() || name().equals(label()) ? label() : label() + " " + name();
+    }
+
+    /** A sentence of some parts that goes on with whether it is beyond its limit and with its state. */
+    default Text sentence(List<Text> parts) {
+        List<Text> all = new ArrayList<>(parts);
+        if (isOver()) {
+            all.add(ChartTexts.text("beyond-limit"));
+        }
+        if (!state().isEmpty()) {
+            all.add(ChartTexts.text("in-state", state()));
+        }
+        return Text.joined("; ", all);
     }
 }

@@ -16,6 +16,7 @@ import org.ohmloom.draw.LinePattern;
 import org.ohmloom.draw.Point;
 import org.ohmloom.draw.Weight;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /** What the parts of a picture of returns mean, as far as they occur in it. */
 final class ReturnKey {
@@ -49,11 +50,11 @@ final class ReturnKey {
         List<ReturnColumn> columns = picture.columns();
         boolean basins = columns.stream().anyMatch(Basin.class::isInstance);
         if (basins) {
-            sample(pen, "ground point, a dot for each terminal", at -> basin(pen, at));
+            sample(pen, ChartTexts.text("key.ground-point"), at -> basin(pen, at));
             if (most > 0) {
                 sample(
                         pen,
-                        "width: current, widest " + Formats.amps(most),
+                        ChartTexts.text("key.width", Formats.amps(most)),
                         at -> pen.put(
                                 Layer.SHEET,
                                 new Box(
@@ -62,7 +63,7 @@ final class ReturnKey {
                                         Fill.of(Ink.CHART_BAND, Ink.RETURN, 0.25))));
                 sample(
                         pen,
-                        "share of its joint",
+                        ChartTexts.text("key.joint"),
                         at -> pen.put(
                                 Layer.SHEET,
                                 new Box(
@@ -80,10 +81,10 @@ final class ReturnKey {
         kinds.forEach(kind -> sample(
                 pen, kind.word(), at -> pen.put(Layer.SHEET, GaugeDrawing.mark(kind, at.plus(SAMPLE_MM / 2, 0)))));
         if (columns.stream().anyMatch(column -> column.rippleVolts() > 0)) {
-            sample(pen, "ripple", at -> ripple(pen, at));
+            sample(pen, ChartTexts.text("key.ripple"), at -> ripple(pen, at));
         }
         if (columns.stream().anyMatch(column -> column.limitVolts().isPresent())) {
-            sample(pen, "limit", at -> limit(pen, at));
+            sample(pen, ChartTexts.text("key.limit"), at -> limit(pen, at));
         }
         return y + ROW_MM / 2;
     }
@@ -117,7 +118,7 @@ final class ReturnKey {
         pen.line(Layer.SHEET, 0.45, Ink.CAUTION, LinePattern.DASHED, at, at.plus(SAMPLE_MM, 0));
     }
 
-    private void sample(Pen pen, String text, Consumer<Point> drawing) {
+    private void sample(Pen pen, Text text, Consumer<Point> drawing) {
         double room = widthMm - 2 * EDGE_MM - SAMPLE_MM - GAP_MM;
         String cut = pen.cut(text, Pen.LETTER_MM, Weight.REGULAR, room);
         double wide = SAMPLE_MM + GAP_MM + pen.widthMm(cut);

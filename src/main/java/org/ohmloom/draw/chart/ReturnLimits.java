@@ -9,6 +9,7 @@ import org.ohmloom.draw.Layer;
 import org.ohmloom.draw.LinePattern;
 import org.ohmloom.draw.Point;
 import org.ohmloom.draw.Weight;
+import org.ohmloom.words.Text;
 
 /** The limits of a row of a picture of returns: dashed over the columns they hold for, their values at the right. */
 final class ReturnLimits {
@@ -41,7 +42,7 @@ final class ReturnLimits {
             }
             double wanted = shown ? shelf.y(limit) + Pen.LETTER_MM / 2 : shelf.topMm() - ReturnPlan.BASIN_MM / 2;
             double y = Math.min(free, wanted);
-            String text = ReturnPlan.limitText(limit, plan.upwards());
+            Text text = ReturnPlan.limitText(limit, plan.upwards());
             double room = plan.widthMm() - right - GAP_MM - 1;
             pen.put(
                     Layer.SHEET,

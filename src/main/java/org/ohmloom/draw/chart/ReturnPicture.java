@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
+import org.ohmloom.words.Text;
 
 /**
  * The return paths of a harness as water would stand in them: the reference lies at the bottom; every ground point is a basin
@@ -15,7 +16,7 @@ import org.ohmloom.draw.SceneFonts;
  * @param reference name of what lies at the bottom
  * @param columns   basins and gauges from the left; neighbours with one heading stand below it together
  */
-public record ReturnPicture(String title, String subtitle, String reference, List<ReturnColumn> columns) {
+public record ReturnPicture(Text title, Text subtitle, Text reference, List<ReturnColumn> columns) {
 
     private static final double GAP_MM = 3;
     private static final double FOOT_MM = 1.5;
@@ -39,7 +40,7 @@ public record ReturnPicture(String title, String subtitle, String reference, Lis
         double fixedMm =
                 headMm() + keyMm(fonts, widthMm) + FOOT_MM + shelves * plan.shelfMm(0) + (shelves - 1) * GAP_MM;
         double plotMm = Math.max(ReturnPlan.LEAST_MM, Math.min(ReturnPlan.MOST_MM, (heightMm - fixedMm) / shelves));
-        return scene(fonts, plan, 0, shelves, plotMm, "");
+        return scene(fonts, plan, 0, shelves, plotMm, title);
     }
 
     /**
@@ -58,16 +59,16 @@ public record ReturnPicture(String title, String subtitle, String reference, Lis
                 ReturnPlan.USUAL_MM * 1.5, Math.max(ReturnPlan.LEAST_MM, roomMm / fullest - GAP_MM - plan.shelfMm(0)));
         List<Scene> scenes = new ArrayList<>();
         for (int page = 0; page < pages; page++) {
-            String counted = pages == 1 ? "" : ", " + (page + 1) + " of " + pages;
+            Text counted = pages == 1 ? title : ChartTexts.text("part-of", title, page + 1, pages);
             scenes.add(scene(
                     fonts, plan, page * fullest, Math.min(plan.shelves(), (page + 1) * fullest), plotMm, counted));
         }
         return scenes;
     }
 
-    private Scene scene(SceneFonts fonts, ReturnPlan plan, int from, int to, double plotMm, String counted) {
+    private Scene scene(SceneFonts fonts, ReturnPlan plan, int from, int to, double plotMm, Text heading) {
         Pen pen = new Pen(fonts);
-        pen.heading(title + counted, subtitle, plan.widthMm());
+        pen.heading(heading, subtitle, plan.widthMm());
         double top = headMm();
         for (int shelf = from; shelf < to; shelf++) {
             new ReturnShelf(plan, pen, shelf, top, plotMm).draw();

@@ -8,6 +8,7 @@ import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.draw.Weight;
 import org.ohmloom.units.Dimension;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * Where the columns of a picture of returns go: one scale for all, as many columns side by side as have room for what is written
@@ -114,7 +115,7 @@ record ReturnPlan(
             top = limit <= reach ? Math.max(top, limit) : top;
         }
         Axis axis = Axes.linear(Dimension.VOLTAGE, lowest, top, STEPS);
-        return new Axis("Offset", axis.unit(), axis.from(), axis.to(), false, axis.ticks());
+        return new Axis(ChartTexts.text("axis.offset"), axis.unit(), axis.from(), axis.to(), false, axis.ticks());
     }
 
     /** Limits of some columns, smallest first. */
@@ -128,8 +129,8 @@ record ReturnPlan(
     }
 
     /** A limit as written beside the scale. */
-    static String limitText(double volts, Axis upwards) {
-        return "limit " + Formats.volts(volts) + (isShown(volts, upwards) ? "" : ", above");
+    static Text limitText(double volts, Axis upwards) {
+        return ChartTexts.text(isShown(volts, upwards) ? "limit-of" : "limit-above", Formats.volts(volts));
     }
 
     /** Whether a limit lies on the scale. */

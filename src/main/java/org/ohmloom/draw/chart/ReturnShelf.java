@@ -12,6 +12,7 @@ import org.ohmloom.draw.LinePattern;
 import org.ohmloom.draw.Point;
 import org.ohmloom.draw.Weight;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /** One row of a picture of returns: scale, reference, columns, and what is written below them. */
 final class ReturnShelf {
@@ -119,7 +120,7 @@ final class ReturnShelf {
             write(value, centre, y, Weight.REGULAR, Ink.TEXT, column, element);
         }
         y += ReturnPlan.ROW_MM;
-        write(cut(column.second(), Weight.REGULAR, room), centre, y, Weight.REGULAR, Ink.TEXT, column, element);
+        write(cut(pen.said(column.second()), Weight.REGULAR, room), centre, y, Weight.REGULAR, Ink.TEXT, column, element);
         boolean names = plan.picture().columns().stream()
                 .anyMatch(each -> !each.name().isEmpty() && !each.name().equals(each.label()));
         if (names) {
@@ -167,7 +168,7 @@ final class ReturnShelf {
         for (int k = 1; k <= columns.size(); k++) {
             if (k == columns.size()
                     || !columns.get(k).group().equals(columns.get(from).group())) {
-                String group = columns.get(from).group();
+                Text group = columns.get(from).group();
                 if (!group.isEmpty()) {
                     double left = plan.leftMm() + from * plan.columnMm() + 0.8;
                     double right = plan.leftMm() + k * plan.columnMm() - 0.8;
@@ -183,7 +184,7 @@ final class ReturnShelf {
                                     Ink.SOFT_TEXT,
                                     LinePattern.CONTINUOUS));
                     Point at = new Point((left + right) / 2, y + 1.2 + Pen.LETTER_MM);
-                    String text = cut(group, Weight.REGULAR, right - left);
+                    String text = cut(pen.said(group), Weight.REGULAR, right - left);
                     pen.put(Layer.NUMBERS, pen.text(text, at, Anchor.MIDDLE, Ink.SOFT_TEXT));
                 }
                 from = k;

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
+import org.ohmloom.words.Text;
 
 /**
  * Bars to both sides of zero with their numbers: who adds how much to an offset, the error budget of a sensor, the currents
@@ -19,11 +20,11 @@ import org.ohmloom.draw.SceneFonts;
  * @param rows     rows from the top
  */
 public record SignedBars(
-        String title,
-        String subtitle,
-        String quantity,
+        Text title,
+        Text subtitle,
+        Text quantity,
         String unit,
-        String second,
+        Text second,
         OptionalDouble allowed,
         boolean ring,
         List<SignedRow> rows) {

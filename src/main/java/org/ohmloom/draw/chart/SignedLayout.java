@@ -18,6 +18,7 @@ import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.Weight;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Text;
 
 /** Lays out a chart of signed bars: names at the left, bars in the middle, numbers in columns at the right. */
 final class SignedLayout {
@@ -68,7 +69,7 @@ final class SignedLayout {
         double right = first - (secondMm > 0 ? secondMm + SECOND_GAP_MM : 0);
         Extent area = new Extent(left, top, right, top + chart.rows().size() * ROW_MM + 1);
         Axis across = across(area.widthMm());
-        Axis none = new Axis("", Unit.FRACTION, 0, 1, false, List.of(new Tick(0, "")));
+        Axis none = new Axis(Text.NONE, Unit.FRACTION, 0, 1, false, List.of(new Tick(0, "")));
         plot = new Plot(area, across, none, Optional.empty(), 0);
     }
 
@@ -106,7 +107,7 @@ final class SignedLayout {
             least = least < 0 ? Math.min(least, -allowed) : least;
         }
         return Axes.plain(
-                chart.quantity() + ", " + chart.unit(), least, most, (int) Math.max(2, Math.min(8, roomMm / 16)));
+                Text.joined(", ", List.of(chart.quantity(), Text.of(chart.unit()))), least, most, (int) Math.max(2, Math.min(8, roomMm / 16)));
     }
 
     Scene scene() {
@@ -156,10 +157,14 @@ final class SignedLayout {
         double middle = top + ROW_MM / 2;
         double base = middle + Pen.LETTER_MM / 2;
         Optional<String> element = row.element();
-        String description = row.label() + ": " + number(row)
-                + (row.second().isPresent()
-                        ? "; " + chart.second() + ": " + text(row.second().getAsDouble())
-                        : "");
+        Text reading = Text.joined(": ", List.of(row.label(), Text.of(number(row))));
+        Text description = row.second().isPresent()
+                ? Text.joined(
+                        ": ",
+                        List.of(
+                                Text.joined("; ", List.of(reading, chart.second())),
+                                Text.of(text(row.second().getAsDouble()))))
+                : reading;
         if (row.kind() == SignedRow.Kind.SUM) {
             pen.line(
                     Layer.ZONES,
@@ -207,7 +212,7 @@ final class SignedLayout {
         });
     }
 
-    private void bar(SignedRow row, double middle, String description) {
+    private void bar(SignedRow row, double middle, Text description) {
         double from = row.kind() == SignedRow.Kind.SPAN ? plot.x(-row.value()) : plot.x(0);
         double to = plot.x(row.value());
         Extent extent = new Extent(
@@ -259,8 +264,8 @@ final class SignedLayout {
                     LinePattern.DASHED,
                     new Point(x, base - 1),
                     new Point(x + 6, base - 1));
-            String words = "allowed " + text(allowed.getAsDouble())
-                    + (isOnScale(allowed.getAsDouble()) ? "" : ", beyond the scale");
+            Text words = ChartTexts.text(
+                    isOnScale(allowed.getAsDouble()) ? "allowed" : "allowed-beyond", text(allowed.getAsDouble()));
             x += 6 + GAP_MM;
             double room = widthMm - EDGE_MM - x - (chart.second().isEmpty() ? 0 : secondMm() + 6);
             String shown = pen.cut(words, Pen.LETTER_MM, Weight.REGULAR, room);

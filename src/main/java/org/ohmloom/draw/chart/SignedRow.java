@@ -2,6 +2,7 @@ package org.ohmloom.draw.chart;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.ohmloom.words.Text;
 
 /**
  * A row of a chart of signed bars.
@@ -12,7 +13,7 @@ import java.util.OptionalDouble;
  * @param second  its value under the chart's second condition, where there is one
  * @param element id of the element it belongs to, for hit testing
  */
-public record SignedRow(String label, Kind kind, double value, OptionalDouble second, Optional<String> element) {
+public record SignedRow(Text label, Kind kind, double value, OptionalDouble second, Optional<String> element) {
 
     /** What a bar stands for. */
     public enum Kind {
@@ -29,7 +30,7 @@ public record SignedRow(String label, Kind kind, double value, OptionalDouble se
     }
 
     /** A part without a second value. */
-    public static SignedRow of(Kind kind, String label, double value, Optional<String> element) {
+    public static SignedRow of(Kind kind, Text label, double value, Optional<String> element) {
         return new SignedRow(label, kind, value, OptionalDouble.empty(), element);
     }
 }

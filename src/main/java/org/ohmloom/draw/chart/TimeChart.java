@@ -10,6 +10,7 @@ import org.ohmloom.draw.Extent;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.units.Dimension;
+import org.ohmloom.words.Text;
 
 /**
  * Values over time, of one or two kinds: voltages at the left axis and currents at the right one, say.
@@ -23,13 +24,13 @@ import org.ohmloom.units.Dimension;
  * @param headings names of the axes where the dimension's own does not say it
  */
 public record TimeChart(
-        String title,
-        String subtitle,
+        Text title,
+        Text subtitle,
         List<TimeTrace> traces,
         List<TimeLimit> limits,
         List<TimeMark> marks,
         List<TimeSpan> spans,
-        Map<Dimension, String> headings) {
+        Map<Dimension, Text> headings) {
 
     private static final double ROUNDING = 1e-9;
 
@@ -50,7 +51,7 @@ public record TimeChart(
 
     /** A chart without spans and with the usual names of the axes. */
     public static TimeChart of(
-            String title, String subtitle, List<TimeTrace> traces, List<TimeLimit> limits, List<TimeMark> marks) {
+            Text title, Text subtitle, List<TimeTrace> traces, List<TimeLimit> limits, List<TimeMark> marks) {
         return new TimeChart(title, subtitle, traces, limits, marks, List.of(), Map.of());
     }
 
@@ -87,7 +88,7 @@ public record TimeChart(
         double highest = most + room;
         Axis axis = beside.map(other -> Axes.beside(other, dimension, lowest, highest))
                 .orElseGet(() -> Axes.linear(dimension, lowest, highest, mostSteps));
-        String heading = headings.getOrDefault(dimension, axis.title());
+        Text heading = headings.getOrDefault(dimension, axis.title());
         return Optional.of(new Axis(heading, axis.unit(), axis.from(), axis.to(), axis.logarithmic(), axis.ticks()));
     }
 

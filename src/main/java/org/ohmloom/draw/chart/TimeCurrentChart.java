@@ -7,6 +7,7 @@ import org.ohmloom.draw.Extent;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.units.Dimension;
+import org.ohmloom.words.Text;
 
 /**
  * Opening times over currents on logarithmic axes: the band of a protective device, how long conductors withstand each
@@ -19,8 +20,8 @@ import org.ohmloom.units.Dimension;
  * @param currents currents marked by an upright line
  */
 public record TimeCurrentChart(
-        String title,
-        String subtitle,
+        Text title,
+        Text subtitle,
         List<OpeningBand> bands,
         List<TimeCurrentCurve> curves,
         List<CurrentLimit> currents) {

@@ -2,6 +2,7 @@ package org.ohmloom.draw.chart;
 
 import java.util.List;
 import java.util.Optional;
+import org.ohmloom.words.Text;
 
 /**
  * A line in a time-current chart, such as how long a conductor withstands each current.
@@ -10,7 +11,7 @@ import java.util.Optional;
  * @param points  its points in order
  * @param element id of the element it belongs to, for hit testing
  */
-public record TimeCurrentCurve(String label, List<At> points, Optional<String> element) {
+public record TimeCurrentCurve(Text label, List<At> points, Optional<String> element) {
 
     public TimeCurrentCurve {
         points = points.stream()

@@ -15,6 +15,7 @@ import org.ohmloom.draw.LinePattern;
 import org.ohmloom.draw.Point;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
+import org.ohmloom.words.Text;
 
 /** Draws one time-current chart on one rectangle. */
 final class TimeCurrentLayout {
@@ -87,9 +88,9 @@ final class TimeCurrentLayout {
             TimeCurrentCurve.At last = soonest.get(soonest.size() - 1);
             List<TimeCurrentCurve.At> whole = new ArrayList<>(soonest);
             whole.add(new TimeCurrentCurve.At(last.amps(), plot.left().from()));
-            steps(band, whole, new LineLook(look.ink(), LinePattern.DASHED), "opens no sooner");
+            steps(band, whole, new LineLook(look.ink(), LinePattern.DASHED), ChartTexts.text("opens-no-sooner"));
         }
-        List<Point> upper = steps(band, latest, look, "opens no later");
+        List<Point> upper = steps(band, latest, look, ChartTexts.text("opens-no-later"));
         for (OpeningBand.Row row : band.rows()) {
             row.minimumSeconds().ifPresent(seconds -> dot(row.amps(), seconds, look));
             row.maximumSeconds().ifPresent(seconds -> dot(row.amps(), seconds, look));
@@ -104,7 +105,7 @@ final class TimeCurrentLayout {
         }
     }
 
-    private List<Point> steps(OpeningBand band, List<TimeCurrentCurve.At> line, LineLook look, String what) {
+    private List<Point> steps(OpeningBand band, List<TimeCurrentCurve.At> line, LineLook look, Text what) {
         List<Point> points =
                 line.stream().map(at -> point(at.amps(), at.seconds())).toList();
         for (List<Point> part : plot.cut(points)) {
@@ -112,7 +113,7 @@ final class TimeCurrentLayout {
                     Layer.WIRES,
                     new Line(part, Pen.LINE_MM * 0.8, look.ink(), look.pattern()),
                     band.element(),
-                    band.label() + ": " + what);
+                    Text.joined(": ", List.of(band.label(), what)));
             lines.add(part);
             labels.avoid(part);
         }
@@ -205,7 +206,7 @@ final class TimeCurrentLayout {
         write(current.label(), labels.find(places));
     }
 
-    private void around(String label, Point point, LineLook look) {
+    private void around(Text label, Point point, LineLook look) {
         if (isKeyed(label)) {
             return;
         }
@@ -227,7 +228,7 @@ final class TimeCurrentLayout {
         write(label, found);
     }
 
-    private void label(String label, List<Point> line, LineLook look) {
+    private void label(Text label, List<Point> line, LineLook look) {
         wanted.add(() -> {
             if (isKeyed(label)) {
                 return;
@@ -265,11 +266,11 @@ final class TimeCurrentLayout {
         return points;
     }
 
-    private boolean isKeyed(String label) {
+    private boolean isKeyed(Text label) {
         return keyed.stream().anyMatch(entry -> entry.label().equals(label));
     }
 
-    private void write(String label, Optional<Labels.Found> found) {
+    private void write(Text label, Optional<Labels.Found> found) {
         found.ifPresent(place -> {
             // even where no curve runs through, the close lines of a logarithmic grid do
             pen.plate(Layer.CONNECTORS, place.extent(), Ink.GROUND);

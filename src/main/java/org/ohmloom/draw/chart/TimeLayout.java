@@ -16,6 +16,7 @@ import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.draw.Weight;
 import org.ohmloom.units.Dimension;
+import org.ohmloom.words.Text;
 
 /** Draws one time chart on one rectangle. */
 final class TimeLayout {
@@ -166,7 +167,7 @@ final class TimeLayout {
         if (traces.get(index).size() < 2) {
             return false;
         }
-        String label = chart.traces().get(index).label();
+        Text label = chart.traces().get(index).label();
         List<Labels.Place> places = new LinePlaces(plot.area(), lines).of(traces.get(index), pen.widthMm(label));
         Optional<Labels.Found> found = labels.find(places).filter(Labels.Found::clear);
         write(label, found);
@@ -192,7 +193,7 @@ final class TimeLayout {
         write(mark.label(), labels.find(places));
     }
 
-    private void write(String label, Optional<Labels.Found> found) {
+    private void write(Text label, Optional<Labels.Found> found) {
         found.ifPresent(place -> {
             if (!place.clear()) {
                 pen.plate(Layer.CONNECTORS, place.extent(), Ink.GROUND);

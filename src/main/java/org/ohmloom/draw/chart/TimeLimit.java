@@ -1,6 +1,7 @@
 package org.ohmloom.draw.chart;
 
 import org.ohmloom.units.Dimension;
+import org.ohmloom.words.Text;
 
 /**
  * A level that a value over time is held against.
@@ -9,4 +10,4 @@ import org.ohmloom.units.Dimension;
  * @param dimension what is measured
  * @param value     the level, canonical unit
  */
-public record TimeLimit(String label, Dimension dimension, double value) {}
+public record TimeLimit(Text label, Dimension dimension, double value) {}

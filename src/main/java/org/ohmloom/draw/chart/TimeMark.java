@@ -1,6 +1,7 @@
 package org.ohmloom.draw.chart;
 
 import org.ohmloom.units.Dimension;
+import org.ohmloom.words.Text;
 
 /**
  * A point of a trace to look at, such as its lowest one.
@@ -10,4 +11,4 @@ import org.ohmloom.units.Dimension;
  * @param seconds   when, s
  * @param value     how much, canonical unit
  */
-public record TimeMark(String label, Dimension dimension, double seconds, double value) {}
+public record TimeMark(Text label, Dimension dimension, double seconds, double value) {}

@@ -1,5 +1,7 @@
 package org.ohmloom.draw.chart;
 
+import org.ohmloom.words.Text;
+
 /**
  * A stretch of time with a name, such as an operating state of a sequence.
  *
@@ -7,4 +9,4 @@ package org.ohmloom.draw.chart;
  * @param fromSeconds its start, s
  * @param toSeconds   its end, s, after its start
  */
-public record TimeSpan(String label, double fromSeconds, double toSeconds) {}
+public record TimeSpan(Text label, double fromSeconds, double toSeconds) {}

@@ -3,6 +3,7 @@ package org.ohmloom.draw.chart;
 import java.util.List;
 import java.util.Optional;
 import org.ohmloom.units.Dimension;
+import org.ohmloom.words.Text;
 
 /**
  * A value over time.
@@ -12,7 +13,7 @@ import org.ohmloom.units.Dimension;
  * @param samples   its values in the order of time; without any it is left out
  * @param element   id of the element it belongs to, for hit testing
  */
-public record TimeTrace(String label, Dimension dimension, List<Sample> samples, Optional<String> element) {
+public record TimeTrace(Text label, Dimension dimension, List<Sample> samples, Optional<String> element) {
 
     public TimeTrace {
         samples = List.copyOf(samples);

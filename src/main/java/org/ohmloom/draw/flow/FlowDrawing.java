@@ -18,7 +18,6 @@ import org.ohmloom.draw.LinePattern;
 import org.ohmloom.draw.Point;
 import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.draw.SignalLook;
-import org.ohmloom.draw.Text;
 import org.ohmloom.draw.Weight;
 import org.ohmloom.draw.study.Named;
 import org.ohmloom.graph.Branch;
@@ -30,6 +29,7 @@ import org.ohmloom.model.WireId;
 import org.ohmloom.solve.BranchFlow;
 import org.ohmloom.solve.Solution;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /** Draws nodes, bands, contacts and numbers at their places. */
 final class FlowDrawing {
@@ -61,6 +61,11 @@ final class FlowDrawing {
         List<Item> all = new ArrayList<>(items);
         all.addAll(dots);
         return all;
+    }
+
+    /** A text in the language of the drawing. */
+    String said(Text text) {
+        return fonts.said(text);
     }
 
     /** Width of the box of a node, mm. */
@@ -135,8 +140,9 @@ final class FlowDrawing {
         items.add(new Item(Layer.CONNECTORS, text(cut, at, heightMm, Anchor.MIDDLE, weight, ink), id, words));
     }
 
-    Text text(String text, Point at, double heightMm, Anchor anchor, Weight weight, Ink ink) {
-        return new Text(text, at, heightMm, fonts.widthMm(text, weight, heightMm), anchor, 0, weight, ink);
+    org.ohmloom.draw.Text text(String text, Point at, double heightMm, Anchor anchor, Weight weight, Ink ink) {
+        return new org.ohmloom.draw.Text(
+                text, at, heightMm, fonts.widthMm(text, weight, heightMm), anchor, 0, weight, ink);
     }
 
     private String cut(String text, Weight weight, double heightMm, double roomMm) {
@@ -212,29 +218,30 @@ final class FlowDrawing {
 
     private String words(FlowEdge edge, FlowEdge.Step step, double useRatio) {
         Branch branch = step.branch();
-        StringBuilder words = new StringBuilder(
-                branch.element().map(ElementId::value).orElse(branch.id().value()));
+        List<Text> what = new ArrayList<>();
+        what.add(Text.of(branch.element().map(ElementId::value).orElse(branch.id().value())));
         wire(branch).ifPresent(wire -> {
-            words.append(", ").append(SignalLook.of(wire.signalClass()).word());
+            what.add(SignalLook.of(wire.signalClass()).word());
             WireRating rating = analysis.ratings().get(wire.id());
             if (rating != null) {
-                words.append(", ").append(rating.gauge().text().replace("mm2", "mm²"));
+                what.add(Text.of(rating.gauge().text().replace("mm2", "mm²")));
             }
         });
         Optional<Solution> shown = widths.shown(edge);
-        Optional<BranchFlow> flow = shown.flatMap(solution -> solution.flow(branch.id()));
-        flow.ifPresent(each -> words.append(": ")
-                .append(Formats.amps(Math.abs(each.amps())))
-                .append(" mean, ")
-                .append(Formats.amps(each.rmsAmps()))
-                .append(" RMS, loses ")
-                .append(Formats.volts(Math.abs(each.dropVolts()))));
-        shown.ifPresent(solution -> words.append(", in ")
-                .append(Named.state(analysis.harness(), solution.network().state())));
-        if (useRatio > 0) {
-            words.append("; at worst ").append(Formats.percent(useRatio)).append(" of what it may carry");
-        }
-        return words.toString();
+        Text all = shown.flatMap(solution -> solution.flow(branch.id()))
+                .map(flow -> FlowTexts.text(
+                        "carries",
+                        Text.joined(", ", what),
+                        Formats.amps(Math.abs(flow.amps())),
+                        Formats.amps(flow.rmsAmps()),
+                        Formats.volts(Math.abs(flow.dropVolts()))))
+                .orElse(Text.joined(", ", what));
+        Text placed = shown.map(solution -> FlowTexts.text(
+                        "in-state",
+                        all,
+                        Named.state(analysis.harness(), solution.network().state())))
+                .orElse(all);
+        return fonts.said(useRatio > 0 ? FlowTexts.text("at-worst", placed, Formats.percent(useRatio)) : placed);
     }
 
     private void contacts(
@@ -290,16 +297,16 @@ final class FlowDrawing {
     }
 
     private void dot(PointId point, Point at, FlowEdge edge) {
-        String volts = widths.shown(edge)
+        Text words = widths.shown(edge)
                 .map(solution -> solution.volts(point))
                 .filter(OptionalDouble::isPresent)
-                .map(found -> ": " + Formats.volts(found.getAsDouble()))
-                .orElse("");
+                .map(found -> FlowTexts.text("point-volts", point, Formats.volts(found.getAsDouble())))
+                .orElse(FlowTexts.text("point", point));
         dots.add(new Item(
                 Layer.CONNECTORS,
                 new Disc(at, DOT_MM, Fill.of(Ink.SPLICE)),
                 Optional.of(point.value()),
-                Optional.of("Point " + point + volts + "; pick two points to read the drop between them")));
+                Optional.of(fonts.said(words))));
     }
 
     /** The part of a line between two shares of its length; one point where they are the same. */

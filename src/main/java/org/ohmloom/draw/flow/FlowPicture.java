@@ -20,6 +20,7 @@ import org.ohmloom.model.StateId;
 import org.ohmloom.solve.PointDrop;
 import org.ohmloom.solve.Solution;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /** The currents of a harness in one state, or the largest of all, with what can be asked of the picture. Immutable. */
 public final class FlowPicture {
@@ -74,16 +75,14 @@ public final class FlowPicture {
 
     private static double head(
             Analysis analysis, Optional<StateId> state, FlowWidths widths, FlowDrawing drawing, List<Item> items) {
-        String title = state.map(id -> "Currents in " + Named.state(analysis.harness(), id))
-                .orElse("Currents, the largest of all states in each wire");
+        Text title = state.map(id -> FlowTexts.text("currents-in", Named.state(analysis.harness(), id)))
+                .orElse(FlowTexts.text("currents-largest"));
         Point at = new Point(EDGE_MM, EDGE_MM + TITLE_MM);
-        var heading = drawing.text(title, at, TITLE_MM, Anchor.START, Weight.BOLD, Ink.TEXT);
+        var heading = drawing.text(drawing.said(title), at, TITLE_MM, Anchor.START, Weight.BOLD, Ink.TEXT);
         items.add(Item.of(Layer.SHEET, heading));
-        String about = state.isPresent()
-                ? "Width: mean current. Dashed inside: a wire near its ampacity; red: above it."
-                : "Width: RMS current. Dashed inside: a wire near its ampacity; red: above it.";
+        Text about = FlowTexts.text(state.isPresent() ? "width-mean" : "width-rms");
         var line =
-                drawing.text(about, at.plus(0, 4.2), FlowDrawing.SMALL_MM, Anchor.START, Weight.REGULAR, Ink.SOFT_TEXT);
+                drawing.text(drawing.said(about), at.plus(0, 4.2), FlowDrawing.SMALL_MM, Anchor.START, Weight.REGULAR, Ink.SOFT_TEXT);
         items.add(Item.of(Layer.SHEET, line));
         double x = EDGE_MM + line.widthMm() + 6;
         for (double sample : widths.samples()) {

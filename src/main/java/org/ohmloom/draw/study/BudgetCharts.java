@@ -11,6 +11,7 @@ import org.ohmloom.size.JointChoice;
 import org.ohmloom.size.LoadBudget;
 import org.ohmloom.units.Dimension;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /** How loads spend the voltage they may lose, with the conductors as they were chosen. */
 public final class BudgetCharts {
@@ -35,11 +36,11 @@ public final class BudgetCharts {
         return rows.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new BarChart(
-                        "Voltage each load loses, least margin first",
+                        StudyTexts.text("budget"),
                         copper(choice),
                         Dimension.VOLTAGE,
-                        List.of("in all", "of it in wires"),
-                        "may lose",
+                        List.of(StudyTexts.text("budget.all"), StudyTexts.text("budget.wires")),
+                        StudyTexts.text("budget.limit"),
                         rows));
     }
 
@@ -49,7 +50,7 @@ public final class BudgetCharts {
                 .map(found -> " " + found.name())
                 .orElse("");
         return new BarRow(
-                budget.load() + name,
+                Text.of(budget.load() + name),
                 List.of(
                         OptionalDouble.of(Math.max(0, budget.spentVolts())),
                         OptionalDouble.of(Math.max(0, budget.spentVolts() - budget.otherVolts()))),
@@ -58,8 +59,8 @@ public final class BudgetCharts {
     }
 
     /** Copper before and after, and how little it could be. */
-    public static String copper(JointChoice choice) {
-        return "Copper " + Formats.kilograms(choice.beforeKg()) + " before, " + Formats.kilograms(choice.afterKg())
-                + " as chosen";
+    public static Text copper(JointChoice choice) {
+        return StudyTexts.text(
+                "budget.copper", Formats.kilograms(choice.beforeKg()), Formats.kilograms(choice.afterKg()));
     }
 }

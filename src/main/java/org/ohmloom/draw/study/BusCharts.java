@@ -12,6 +12,7 @@ import org.ohmloom.signal.study.BusReading;
 import org.ohmloom.units.Dimension;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Text;
 
 /** The load of a data bus: what share of its time each message takes, and how late each can come. */
 public final class BusCharts {
@@ -25,24 +26,24 @@ public final class BusCharts {
         }
         List<BarRow> rows = new ArrayList<>();
         rows.add(new BarRow(
-                "all messages",
+                StudyTexts.text("bus.all"),
                 List.of(OptionalDouble.of(reading.traffic().loadFraction())),
                 OptionalDouble.of(mostFraction),
                 Optional.of(reading.bus().id().value())));
         for (MessageTiming timing : reading.traffic().timings()) {
             rows.add(new BarRow(
-                    timing.message().id(),
+                    Text.of(timing.message().id()),
                     List.of(OptionalDouble.of(
                             timing.frameSeconds() / timing.message().periodSeconds())),
                     OptionalDouble.empty(),
                     Optional.of(reading.bus().id().value())));
         }
         return Optional.of(new BarChart(
-                "Load of " + title(reading.bus()),
-                "frames as long as they can be, " + rate(reading.bus()),
+                StudyTexts.text("bus.load", title(reading.bus())),
+                StudyTexts.text("bus.load.about", rate(reading.bus())),
                 Dimension.RATIO,
-                List.of("share of its time"),
-                "most by practice",
+                List.of(StudyTexts.text("bus.share")),
+                StudyTexts.text("bus.most"),
                 rows));
     }
 
@@ -51,7 +52,7 @@ public final class BusCharts {
         List<BarRow> rows = new ArrayList<>();
         for (MessageTiming timing : reading.traffic().timings()) {
             rows.add(new BarRow(
-                    timing.message().id(),
+                    Text.of(timing.message().id()),
                     List.of(timing.responseSeconds(), OptionalDouble.of(timing.frameSeconds())),
                     OptionalDouble.of(timing.message().deadlineSeconds()),
                     Optional.of(reading.bus().id().value())));
@@ -59,11 +60,11 @@ public final class BusCharts {
         return reading.traffic().timings().stream()
                         .anyMatch(timing -> timing.responseSeconds().isPresent())
                 ? Optional.of(new BarChart(
-                        "Response times on " + title(reading.bus()),
-                        "the longest from being due to having arrived, " + rate(reading.bus()),
+                        StudyTexts.text("bus.responses", title(reading.bus())),
+                        StudyTexts.text("bus.responses.about", rate(reading.bus())),
                         Dimension.TIME,
-                        List.of("worst response", "its own frame"),
-                        "deadline",
+                        List.of(StudyTexts.text("bus.worst"), StudyTexts.text("bus.frame")),
+                        StudyTexts.text("bus.deadline"),
                         rows))
                 : Optional.empty();
     }

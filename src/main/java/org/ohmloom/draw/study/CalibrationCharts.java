@@ -13,6 +13,8 @@ import org.ohmloom.signal.calibration.CurvePoint;
 import org.ohmloom.signal.calibration.SensorCalibration;
 import org.ohmloom.signal.calibration.SignalKind;
 import org.ohmloom.units.Dimension;
+import org.ohmloom.words.Text;
+import org.ohmloom.words.Constants;
 
 /** The calibration curve of a channel: what the sensor gives, and the voltage at the pin where that is another thing. */
 public final class CalibrationCharts {
@@ -38,16 +40,16 @@ public final class CalibrationCharts {
         }
         boolean other = curve.kind() == SignalKind.RESISTANCE || curve.kind() == SignalKind.CURRENT;
         return new CurveChart(
-                calibration.channel().name() + ", " + calibration.channel().at(),
-                curve.formula(),
-                measurement.quantity() + ", " + measurement.unit(),
+                Text.of(calibration.channel().name() + ", " + calibration.channel().at()),
+                Text.of(curve.formula()),
+                Text.of(measurement.quantity() + ", " + measurement.unit()),
                 new Curve(
-                        "what the sensor gives: " + curve.kind().words(),
+                        StudyTexts.text("calibration.gives", Constants.text(curve.kind())),
                         curve.kind().dimension(),
                         signal,
                         rows(calibration)),
                 other && pin.size() > 1
-                        ? Optional.of(new Curve("voltage at the pin", Dimension.VOLTAGE, pin, List.of()))
+                        ? Optional.of(new Curve(StudyTexts.text("calibration.pin"), Dimension.VOLTAGE, pin, List.of()))
                         : Optional.empty(),
                 calibration.channel().component().id().value());
     }

@@ -21,6 +21,7 @@ import org.ohmloom.solve.charge.LoadTabulation;
 import org.ohmloom.solve.charge.SequenceRun;
 import org.ohmloom.units.Dimension;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /** Charge of batteries over a sequence of states, and what the loads of a state ask of the alternators. */
 public final class ChargeCharts {
@@ -43,33 +44,35 @@ public final class ChargeCharts {
         }
         Optional<String> element = Optional.of(battery.battery().value());
         List<TimeLimit> limits = run.untilVolts().stream()
-                .mapToObj(value -> new TimeLimit("asked for: " + Formats.volts(value), Dimension.VOLTAGE, value))
+                .mapToObj(value -> new TimeLimit(StudyTexts.text("charge.asked", Formats.volts(value)), Dimension.VOLTAGE, value))
                 .toList();
         List<TimeSpan> spans = run.steps().stream()
                 .filter(step -> step.durationSeconds() > 0)
                 .map(step -> new TimeSpan(
-                        stateName(harness, step.state()),
+                        Text.of(stateName(harness, step.state())),
                         step.startSeconds(),
                         step.startSeconds() + step.durationSeconds()))
                 .toList();
         ChargeSample last = battery.samples().get(battery.samples().size() - 1);
         List<TimeMark> marks = List.of(new TimeMark(
-                Formats.percent(last.chargeFraction()) + " left",
+                StudyTexts.text("charge.left", Formats.percent(last.chargeFraction())),
                 Dimension.RATIO,
                 last.seconds(),
                 last.chargeFraction()));
         return Optional.of(new TimeChart(
-                run.name() + ": battery " + battery.battery(),
-                "Drawn " + Formats.quantity(battery.drawnAmpHours(), Dimension.CHARGE) + ", charged "
-                        + Formats.quantity(battery.chargedAmpHours(), Dimension.CHARGE) + " of "
-                        + Formats.quantity(battery.capacityAmpHours(), Dimension.CHARGE),
+                StudyTexts.text("charge", run.name(), battery.battery()),
+                StudyTexts.text(
+                        "charge.about",
+                        Formats.quantity(battery.drawnAmpHours(), Dimension.CHARGE),
+                        Formats.quantity(battery.chargedAmpHours(), Dimension.CHARGE),
+                        Formats.quantity(battery.capacityAmpHours(), Dimension.CHARGE)),
                 List.of(
-                        new TimeTrace("charge level", Dimension.RATIO, charge, element),
-                        new TimeTrace("voltage at its terminals", Dimension.VOLTAGE, volts, element)),
+                        new TimeTrace(StudyTexts.text("charge.level"), Dimension.RATIO, charge, element),
+                        new TimeTrace(StudyTexts.text("charge.volts"), Dimension.VOLTAGE, volts, element)),
                 limits,
                 marks,
                 spans,
-                Map.of(Dimension.RATIO, "Charge level")));
+                Map.of(Dimension.RATIO, StudyTexts.text("charge.axis"))));
     }
 
     /** What each load of a state draws while on and on average, and all of them against the alternators' limit. */
@@ -81,7 +84,7 @@ public final class ChargeCharts {
                 tabulation.limitAmps() > 0 ? OptionalDouble.of(tabulation.limitAmps()) : OptionalDouble.empty();
         List<BarRow> rows = new ArrayList<>();
         rows.add(new BarRow(
-                "all loads",
+                StudyTexts.text("loads.all"),
                 List.of(
                         OptionalDouble.of(tabulation.lines().stream()
                                 .mapToDouble(LoadLine::onAmps)
@@ -92,16 +95,16 @@ public final class ChargeCharts {
         tabulation.lines().stream()
                 .limit(MOST_LOADS)
                 .forEach(line -> rows.add(new BarRow(
-                        line.component() + " " + line.name(),
+                        Text.of(line.component() + " " + line.name()),
                         List.of(OptionalDouble.of(line.onAmps()), OptionalDouble.of(line.amps())),
                         OptionalDouble.empty(),
                         Optional.of(line.component().value()))));
         return Optional.of(new BarChart(
-                "Loads of " + stateName(harness, tabulation.state()),
-                "",
+                StudyTexts.text("loads", stateName(harness, tabulation.state())),
+                Text.NONE,
                 Dimension.CURRENT,
-                List.of("while on", "mean"),
-                limit.isPresent() ? "alternators give at most" : "",
+                List.of(StudyTexts.text("loads.on"), StudyTexts.text("mean")),
+                limit.isPresent() ? StudyTexts.text("loads.limit") : Text.NONE,
                 rows));
     }
 

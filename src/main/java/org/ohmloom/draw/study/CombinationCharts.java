@@ -9,6 +9,7 @@ import org.ohmloom.analysis.Analysis;
 import org.ohmloom.draw.chart.BarChart;
 import org.ohmloom.draw.chart.BarRow;
 import org.ohmloom.units.Dimension;
+import org.ohmloom.words.Text;
 
 /** The worst over all allowed combinations of loads beside the worst of the named states. */
 public final class CombinationCharts {
@@ -19,9 +20,9 @@ public final class CombinationCharts {
     public static Optional<BarChart> currents(Analysis analysis, int mostRows) {
         return chart(
                 WorstCase.currents(analysis),
-                "Heating current of wires, worst of any combination",
+                StudyTexts.text("combination.currents"),
                 Dimension.CURRENT,
-                "may carry",
+                StudyTexts.text("may-carry"),
                 mostRows);
     }
 
@@ -29,20 +30,20 @@ public final class CombinationCharts {
     public static Optional<BarChart> drops(Analysis analysis, int mostRows) {
         return chart(
                 WorstCase.drops(analysis),
-                "Drop of loads, worst of any combination",
+                StudyTexts.text("combination.drops"),
                 Dimension.VOLTAGE,
-                "allowed",
+                StudyTexts.text("allowed"),
                 mostRows);
     }
 
     private static Optional<BarChart> chart(
-            List<WorstCase> cases, String title, Dimension dimension, String limit, int mostRows) {
+            List<WorstCase> cases, Text title, Dimension dimension, Text limit, int mostRows) {
         List<BarRow> rows = new ArrayList<>();
         cases.stream()
                 .sorted(Comparator.comparingDouble(WorstCase::useRatio).reversed())
                 .limit(mostRows)
                 .forEach(each -> rows.add(new BarRow(
-                        each.label(),
+                        Text.of(each.label()),
                         List.of(OptionalDouble.of(each.worst()), OptionalDouble.of(each.named())),
                         each.allowed(),
                         Optional.of(each.element().value()))));
@@ -50,9 +51,9 @@ public final class CombinationCharts {
                 ? Optional.empty()
                 : Optional.of(new BarChart(
                         title,
-                        "The ones nearest to what is allowed",
+                        StudyTexts.text("combination.about"),
                         dimension,
-                        List.of("any combination", "named states"),
+                        List.of(StudyTexts.text("combination.any"), StudyTexts.text("combination.named")),
                         limit,
                         rows));
     }

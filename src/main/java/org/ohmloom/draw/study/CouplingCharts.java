@@ -7,6 +7,7 @@ import org.ohmloom.draw.chart.BarChart;
 import org.ohmloom.draw.chart.BarRow;
 import org.ohmloom.ground.coupling.Coupling;
 import org.ohmloom.units.Dimension;
+import org.ohmloom.words.Text;
 
 /** What wires that switch put onto signal wires beside them. */
 public final class CouplingCharts {
@@ -23,7 +24,7 @@ public final class CouplingCharts {
         List<BarRow> rows = couplings.stream()
                 .limit(MOST_ROWS)
                 .map(each -> new BarRow(
-                        each.culprit() + " onto " + each.victim(),
+                        StudyTexts.text("coupling.onto", each.culprit(), each.victim()),
                         List.of(
                                 OptionalDouble.of(Math.abs(each.volts())),
                                 each.filteredVolts().isPresent()
@@ -34,11 +35,11 @@ public final class CouplingCharts {
                         Optional.of(each.victim().value())))
                 .toList();
         return Optional.of(new BarChart(
-                "Coupled along the bundle, at every edge",
-                couplings.size() > MOST_ROWS ? "the " + MOST_ROWS + " largest of " + couplings.size() : "",
+                StudyTexts.text("coupling"),
+                couplings.size() > MOST_ROWS ? StudyTexts.text("largest", MOST_ROWS, couplings.size()) : Text.NONE,
                 Dimension.VOLTAGE,
-                List.of("at the input", "after its filter"),
-                "may be",
+                List.of(StudyTexts.text("coupling.input"), StudyTexts.text("coupling.filtered")),
+                StudyTexts.text("coupling.limit"),
                 rows));
     }
 }

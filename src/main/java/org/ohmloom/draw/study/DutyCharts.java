@@ -21,6 +21,7 @@ import org.ohmloom.solve.LoadVolts;
 import org.ohmloom.solve.Solution;
 import org.ohmloom.units.Dimension;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /** On-state, RMS and mean current along the way of a load that is run at a duty. */
 public final class DutyCharts {
@@ -34,14 +35,14 @@ public final class DutyCharts {
             return Optional.empty();
         }
         List<BarRow> rows = new ArrayList<>();
-        rows.add(row("feed of " + output.output(), output.feed(), OptionalDouble.empty(), Optional.empty()));
+        rows.add(row(StudyTexts.text("duty.feed", output.output()), output.feed(), OptionalDouble.empty(), Optional.empty()));
         Set<BranchId> way = new LinkedHashSet<>();
         for (OutputDuty.BehindOutput each : output.loads()) {
             Optional<String> element = Optional.of(each.load().value());
-            rows.add(row("load " + each.load(), each.flow(), OptionalDouble.empty(), element));
+            rows.add(row(StudyTexts.text("duty.load", each.load()), each.flow(), OptionalDouble.empty(), element));
             each.freewheel()
                     .ifPresent(flow ->
-                            rows.add(row("freewheel of " + each.load(), flow, OptionalDouble.empty(), element)));
+                            rows.add(row(StudyTexts.text("duty.freewheel", each.load()), flow, OptionalDouble.empty(), element)));
             LoadVolts volts = solution.get().loads().get(each.load());
             if (volts != null) {
                 way.addAll(volts.feedPath());
@@ -56,15 +57,15 @@ public final class DutyCharts {
                 solution.get()
                         .flow(branch)
                         .ifPresent(flow ->
-                                rows.add(row("wire " + branch, flow, limit(rating), Optional.of(branch.value()))));
+                                rows.add(row(StudyTexts.text("duty.wire", branch), flow, limit(rating), Optional.of(branch.value()))));
             }
         }
         return Optional.of(new BarChart(
-                output.output() + " at " + Formats.percent(output.pulse().dutyFraction()),
-                state.name() + ", " + Formats.hertz(output.pulse().frequencyHertz()),
+                StudyTexts.text("duty", output.output(), Formats.percent(output.pulse().dutyFraction())),
+                Text.of(state.name() + ", " + Formats.hertz(output.pulse().frequencyHertz())),
                 Dimension.CURRENT,
-                List.of("on", "RMS", "mean"),
-                "may carry",
+                List.of(StudyTexts.text("on"), StudyTexts.text("rms"), StudyTexts.text("mean")),
+                StudyTexts.text("may-carry"),
                 rows));
     }
 
@@ -74,7 +75,7 @@ public final class DutyCharts {
                 .findFirst();
     }
 
-    private static BarRow row(String label, BranchFlow flow, OptionalDouble limit, Optional<String> element) {
+    private static BarRow row(Text label, BranchFlow flow, OptionalDouble limit, Optional<String> element) {
         return new BarRow(
                 label,
                 List.of(

@@ -41,8 +41,8 @@ public final class DutyClocks {
     public static Optional<ClockChart> chart(OperatingState state, Solution solution, BranchId output) {
         return of(solution.duty(), output)
                 .map(clock -> new ClockChart(
-                        "Clock " + clock.id() + ": one period",
-                        state.name() + ", " + Formats.hertz(clock.frequencyHertz()),
+                        StudyTexts.text("clock", clock.id()),
+                        Text.of(state.name() + ", " + Formats.hertz(clock.frequencyHertz())),
                         clock.periodSeconds(),
                         members(clock).stream()
                                 .map(member -> lane(solution, clock, member))
@@ -61,7 +61,7 @@ public final class DutyClocks {
             }
         }
         return new ClockChart.Lane(
-                member.value(),
+                Text.of(member),
                 on,
                 solution.flow(member).flatMap(flow -> flow.branch().element()).map(element -> element.value()));
     }

@@ -16,6 +16,7 @@ import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.WireId;
 import org.ohmloom.units.Dimension;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /** A load over the range of its duty: currents of one of its wires, voltage lost, temperature of the conductor. */
 public final class DutyRangeCharts {
@@ -33,22 +34,22 @@ public final class DutyRangeCharts {
                 .map(step -> analysis.harness().states().get(step.state()).name())
                 .orElse("");
         BarChart currents = new BarChart(
-                load + ": " + wire + " (" + rating.gauge().text().replace("mm2", "mm²") + ") over its duty",
-                "all else as in " + state,
+                StudyTexts.text("duty-range", load, wire, rating.gauge().text().replace("mm2", "mm²")),
+                StudyTexts.text("duty-range.about", state),
                 Dimension.CURRENT,
-                List.of("on", "RMS", "mean"),
-                "may carry",
+                List.of(StudyTexts.text("on"), StudyTexts.text("rms"), StudyTexts.text("mean")),
+                StudyTexts.text("may-carry"),
                 steps.stream()
                         .flatMap(step -> on(step, wire).stream()
                                 .map(each -> row(
                                         step, wire, allowed(rating), each.onAmps(), each.rmsAmps(), each.meanAmps())))
                         .toList());
         BarChart drops = new BarChart(
-                "Voltage lost while on",
-                "",
+                StudyTexts.text("duty-range.drops"),
+                Text.NONE,
                 Dimension.VOLTAGE,
-                List.of("feed and return", wire.value()),
-                "allowed",
+                List.of(StudyTexts.text("duty-range.way"), Text.of(wire)),
+                StudyTexts.text("allowed"),
                 steps.stream()
                         .flatMap(step -> on(step, wire).stream()
                                 .map(each -> row(
@@ -59,11 +60,11 @@ public final class DutyRangeCharts {
                                         each.dropVolts())))
                         .toList());
         BarChart warmth = new BarChart(
-                "Conductor temperature of " + wire,
-                "",
+                StudyTexts.text("duty-range.warmth", wire),
+                Text.NONE,
                 Dimension.TEMPERATURE,
-                List.of("runs at"),
-                "insulation limit",
+                List.of(StudyTexts.text("duty-range.runs-at")),
+                StudyTexts.text("duty-range.limit"),
                 steps.stream()
                         .flatMap(step -> on(step, wire).stream()
                                 .map(each -> row(step, wire, limitCelsius(rating), each.celsius())))
@@ -91,7 +92,7 @@ public final class DutyRangeCharts {
     }
 
     private static BarRow row(DutyStep step, WireId wire, OptionalDouble limit, double... values) {
-        BarRow row = BarRow.of(Formats.percent(step.dutyFraction()), values);
+        BarRow row = BarRow.of(Text.of(Formats.percent(step.dutyFraction())), values);
         return new BarRow(row.label(), row.values(), limit, Optional.of(wire.value()));
     }
 }

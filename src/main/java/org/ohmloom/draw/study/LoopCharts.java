@@ -14,6 +14,7 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.StateId;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Text;
 
 /** The members of a loop in order, with the current in each. */
 public final class LoopCharts {
@@ -43,11 +44,11 @@ public final class LoopCharts {
                     Named.element(drawn, member).map(ElementId::value)));
         }
         return Optional.of(new SignedBars(
-                "Loop of " + conductors(drawn, loop),
-                Named.state(harness, state.get()) + ", " + Formats.ohms(loop.ohms()) + " round it",
-                "Mean current along the loop",
+                StudyTexts.text("loop", conductors(drawn, loop)),
+                StudyTexts.text("loop.about", Named.state(harness, state.get()), Formats.ohms(loop.ohms())),
+                StudyTexts.text("loop.axis"),
                 unit.symbol(),
-                "",
+                Text.NONE,
                 OptionalDouble.empty(),
                 true,
                 rows));

@@ -12,6 +12,7 @@ import org.ohmloom.ground.LostReturn;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.units.Dimension;
+import org.ohmloom.words.Text;
 
 /** Where the current goes when a return or a fuse opens. */
 public final class LossCharts {
@@ -39,21 +40,23 @@ public final class LossCharts {
         if (rows.isEmpty()) {
             return Optional.empty();
         }
+        String state = Named.state(harness, loss.state());
         boolean limited = rows.stream().anyMatch(row -> row.limit().isPresent());
         return Optional.of(new BarChart(
-                Named.label(harness, loss.opened()) + " opens",
-                Named.state(harness, loss.state())
-                        + (rows.size() > MOST_ROWS ? ", the " + MOST_ROWS + " largest of " + rows.size() : ""),
+                StudyTexts.text("loss", Named.label(harness, loss.opened())),
+                rows.size() > MOST_ROWS
+                        ? StudyTexts.text("loss.largest", state, MOST_ROWS, rows.size())
+                        : Text.of(state),
                 Dimension.CURRENT,
-                List.of("before", "after"),
-                limited ? "may carry" : "",
+                List.of(StudyTexts.text("loss.before"), StudyTexts.text("loss.after")),
+                limited ? StudyTexts.text("may-carry") : Text.NONE,
                 rows.subList(0, Math.min(MOST_ROWS, rows.size()))));
     }
 
     private static BarRow row(
             Harness harness, ElementId member, OptionalDouble before, double after, OptionalDouble limit) {
         return new BarRow(
-                Named.label(harness, member),
+                Text.of(Named.label(harness, member)),
                 List.of(before, OptionalDouble.of(after)),
                 limit,
                 Optional.of(member.value()));

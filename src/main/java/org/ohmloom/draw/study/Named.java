@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.ohmloom.graph.Branch;
 import org.ohmloom.graph.BranchId;
+import org.ohmloom.graph.BranchKind;
 import org.ohmloom.graph.Network;
 import org.ohmloom.model.ChassisBody;
 import org.ohmloom.model.Component;
@@ -14,6 +15,7 @@ import org.ohmloom.model.Harness;
 import org.ohmloom.model.OperatingState;
 import org.ohmloom.model.StateId;
 import org.ohmloom.model.Strap;
+import org.ohmloom.words.Text;
 
 /** How charts and tables of the return paths name things. */
 public final class Named {
@@ -48,26 +50,20 @@ public final class Named {
     }
 
     /** A member of the return network with what it is: "W12 wire", "U1.GND-RTN inside U1". */
-    public static String member(Network network, BranchId id) {
-        return network.branch(id).map(branch -> id + " " + word(branch)).orElse(id.value());
+    public static Text member(Network network, BranchId id) {
+        return network.branch(id).map(branch -> member(branch, id)).orElse(Text.of(id));
+    }
+
+    private static Text member(Branch branch, BranchId id) {
+        String key = "member." + branch.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return branch.element()
+                .filter(of -> branch.kind() == BranchKind.CHASSIS || branch.kind() == BranchKind.INTERNAL)
+                .map(of -> StudyTexts.text(key + ".of", id, of))
+                .orElseGet(() -> StudyTexts.text(key, id));
     }
 
     /** The element a member belongs to. */
     public static Optional<ElementId> element(Network network, BranchId id) {
         return network.branch(id).flatMap(Branch::element);
-    }
-
-    private static String word(Branch branch) {
-        String of = branch.element().map(id -> " " + id).orElse("");
-        return switch (branch.kind()) {
-            case WIRE -> "wire";
-            case SHIELD -> "shield";
-            case CONTACT -> "contact";
-            case JOINT -> "joint";
-            case CHASSIS -> "stretch of" + (of.isEmpty() ? " chassis" : of);
-            case STRAP -> "strap";
-            case INTERNAL -> "inside" + (of.isEmpty() ? " a device" : of);
-            default -> branch.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
-        };
     }
 }

@@ -2,6 +2,7 @@ package org.ohmloom.draw.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmloom.draw.chart.SignedBars;
@@ -13,6 +14,7 @@ import org.ohmloom.ground.ReferencePoint;
 import org.ohmloom.model.Harness;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Text;
 
 /** Who disturbs a reference point, millivolt by millivolt. */
 public final class OffsetCharts {
@@ -28,7 +30,7 @@ public final class OffsetCharts {
         List<SignedRow> rows = new ArrayList<>();
         for (OffsetShare share : shares.subList(0, single)) {
             rows.add(new SignedRow(
-                    Named.label(harness, share.cause()),
+                    Text.of(Named.label(harness, share.cause())),
                     SignedRow.Kind.PART,
                     milli(share.volts()),
                     share.switchedOffVolts().isPresent()
@@ -41,20 +43,20 @@ public final class OffsetCharts {
                     .mapToDouble(OffsetShare::volts)
                     .sum();
             rows.add(SignedRow.of(
-                    SignedRow.Kind.REST, (shares.size() - single) + " others together", milli(rest), Optional.empty()));
+                    SignedRow.Kind.REST, StudyTexts.text("offset.rest", shares.size() - single), milli(rest), Optional.empty()));
         }
         rows.add(SignedRow.of(
                 SignedRow.Kind.SUM,
-                "offset of " + offset.point().owner(),
+                StudyTexts.text("offset.sum", offset.point().owner()),
                 milli(offset.volts()),
                 Optional.of(offset.point().owner().value())));
         boolean tried = rows.stream().anyMatch(row -> row.second().isPresent());
         return new SignedBars(
                 title(harness, offset),
                 subtitle(harness, offset),
-                "Share of the offset",
+                StudyTexts.text("offset.axis"),
                 Unit.MILLIVOLT.symbol(),
-                tried ? "offset if switched off" : "",
+                tried ? StudyTexts.text("offset.off") : Text.NONE,
                 limit(harness, offset),
                 false,
                 rows);
@@ -69,24 +71,24 @@ public final class OffsetCharts {
         return Unit.MILLIVOLT.fromCanonical(volts);
     }
 
-    private static String title(Harness harness, Offset offset) {
-        return Named.label(harness, offset.point().owner()) + ", "
-                + word(offset.point().kind()) + ": " + Formats.volts(offset.volts()) + " from "
-                + offset.point().against();
+    private static Text title(Harness harness, Offset offset) {
+        return StudyTexts.text(
+                "offset",
+                Named.label(harness, offset.point().owner()),
+                word(offset.point().kind()),
+                Formats.volts(offset.volts()),
+                offset.point().against());
     }
 
-    private static String subtitle(Harness harness, Offset offset) {
-        return Named.state(harness, offset.state())
-                + (offset.rippleVolts() > 0 ? ", swinging by " + Formats.volts(offset.rippleVolts()) : "");
+    private static Text subtitle(Harness harness, Offset offset) {
+        String state = Named.state(harness, offset.state());
+        return offset.rippleVolts() > 0
+                ? StudyTexts.text("offset.swinging", state, Formats.volts(offset.rippleVolts()))
+                : Text.of(state);
     }
 
     /** A kind of reference point in words. */
-    public static String word(ReferencePoint.Kind kind) {
-        return switch (kind) {
-            case UNIT_GROUND -> "control-unit ground";
-            case SENSOR_RETURN -> "sensor return";
-            case BUS_NODE_GROUND -> "ground of a bus node";
-            case GROUND_POINT -> "ground point";
-        };
+    public static Text word(ReferencePoint.Kind kind) {
+        return StudyTexts.text("point." + kind.name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 }

@@ -17,6 +17,7 @@ import org.ohmloom.size.protection.ProtectionCurves;
 import org.ohmloom.size.protection.ProtectionResults;
 import org.ohmloom.size.protection.TimeCurrentBand;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /** Opening times of protective devices against what conductors, starts and faults are. */
 public final class ProtectionCharts {
@@ -58,13 +59,13 @@ public final class ProtectionCharts {
                 device.band().map(band -> List.of(band(device, band))).orElse(List.of());
         List<TimeCurrentCurve> lines = new ArrayList<>();
         conductor.ifPresent(each -> lines.add(new TimeCurrentCurve(
-                each.wire() + " " + each.limit().size().replace("mm2", "mm²") + " at its limit",
+                StudyTexts.text("protection.limit", each.wire(), each.limit().size().replace("mm2", "mm²")),
                 points(curves.conductorLimit()),
                 Optional.of(each.wire().value()))));
         for (int k = 0; k < Math.min(MOST_STARTS, curves.starts().size()); k++) {
             String load = curves.startLoads().get(k);
             lines.add(new TimeCurrentCurve(
-                    "start of " + load, points(curves.starts().get(k)), Optional.of(load)));
+                    StudyTexts.text("protection.start", load), points(curves.starts().get(k)), Optional.of(load)));
         }
         List<CurrentLimit> currents = currents(device, curves);
         if (bands.isEmpty() && lines.isEmpty() && currents.isEmpty()) {
@@ -72,24 +73,26 @@ public final class ProtectionCharts {
         }
         return Optional.of(new TimeCurrentChart(
                 title(harness, device, conductor),
-                device.type() + (bands.isEmpty() ? ", no opening times published" : ""),
+                bands.isEmpty() ? StudyTexts.text("protection.no-times", device.type()) : Text.of(device.type()),
                 bands,
                 lines,
                 currents));
     }
 
-    private static String title(Harness harness, DeviceProtection device, Optional<ConductorProtection> conductor) {
+    private static Text title(Harness harness, DeviceProtection device, Optional<ConductorProtection> conductor) {
         String name = harness.components()
                 .find(device.device())
                 .map(found -> " " + found.name())
                 .orElse("");
-        return device.device() + name + ", " + Formats.amps(device.ratingAmps())
-                + conductor.map(each -> ", and wire " + each.wire()).orElse("");
+        String called = device.device() + name + ", " + Formats.amps(device.ratingAmps());
+        return conductor
+                .map(each -> StudyTexts.text("protection.and-wire", called, each.wire()))
+                .orElse(Text.of(called));
     }
 
     private static OpeningBand band(DeviceProtection device, TimeCurrentBand band) {
         return new OpeningBand(
-                device.device() + " opens",
+                StudyTexts.text("protection.opens", device.device()),
                 band.steps().stream()
                         .map(step -> new OpeningBand.Row(step.amps(), step.minimumSeconds(), step.maximumSeconds()))
                         .toList(),
@@ -100,16 +103,16 @@ public final class ProtectionCharts {
         List<CurrentLimit> currents = new ArrayList<>();
         if (curves.runningAmps() > 0) {
             currents.add(new CurrentLimit(
-                    "runs at " + Formats.amps(curves.runningAmps()), curves.runningAmps(), CurrentLimit.Kind.USE));
+                    StudyTexts.text("protection.runs-at", Formats.amps(curves.runningAmps())), curves.runningAmps(), CurrentLimit.Kind.USE));
         }
         double may = device.rating().continuousAmps();
-        currents.add(new CurrentLimit("may carry " + Formats.amps(may), may, CurrentLimit.Kind.CONTINUOUS));
+        currents.add(new CurrentLimit(StudyTexts.text("protection.may-carry", Formats.amps(may)), may, CurrentLimit.Kind.CONTINUOUS));
         curves.minimumFaultAmps()
                 .ifPresent(amps -> currents.add(
-                        new CurrentLimit("smallest fault " + Formats.amps(amps), amps, CurrentLimit.Kind.FAULT)));
+                        new CurrentLimit(StudyTexts.text("protection.smallest", Formats.amps(amps)), amps, CurrentLimit.Kind.FAULT)));
         curves.maximumFaultAmps()
                 .ifPresent(amps -> currents.add(
-                        new CurrentLimit("largest fault " + Formats.amps(amps), amps, CurrentLimit.Kind.FAULT)));
+                        new CurrentLimit(StudyTexts.text("protection.largest", Formats.amps(amps)), amps, CurrentLimit.Kind.FAULT)));
         return currents;
     }
 

@@ -21,6 +21,7 @@ import org.ohmloom.model.GroundPointId;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.NaturalOrder;
 import org.ohmloom.model.StateId;
+import org.ohmloom.words.Text;
 
 /** The picture of the return paths of a harness. */
 public final class ReturnPictures {
@@ -46,22 +47,24 @@ public final class ReturnPictures {
         if (columns.isEmpty()) {
             return Optional.empty();
         }
-        String reference = reference(drawn);
+        Text reference = reference(drawn);
         return Optional.of(new ReturnPicture(
-                state.map(id -> "Returns in " + Named.state(harness, id)).orElse("Returns, the worst of all states"),
-                "Mean voltage above " + reference + "; of gauges, above what is named below them."
-                        + " Width: mean current.",
+                state.map(id -> StudyTexts.text("returns.in", Named.state(harness, id)))
+                        .orElse(StudyTexts.text("returns.worst")),
+                StudyTexts.text("returns.about", reference),
                 reference,
                 columns));
     }
 
     /** Name of the reference: "BAT1 negative". */
-    public static String reference(Network drawn) {
+    public static Text reference(Network drawn) {
         return drawn.datum()
                 .map(point -> point.value().endsWith(".-")
-                        ? point.value().substring(0, point.value().length() - 2) + " negative"
-                        : point.value())
-                .orElse("reference");
+                        ? StudyTexts.text(
+                                "returns.negative",
+                                point.value().substring(0, point.value().length() - 2))
+                        : Text.of(point))
+                .orElse(StudyTexts.text("returns.reference"));
     }
 
     private static List<Basin> basins(
@@ -80,7 +83,7 @@ public final class ReturnPictures {
                     id.value(),
                     id.value(),
                     Named.name(harness, id),
-                    body(harness, id),
+                    Text.of(body(harness, id)),
                     state.isPresent() ? "" : Named.state(harness, at.state()),
                     at.ground().stacked().size(),
                     at.ground().mostStacked(),
@@ -90,7 +93,7 @@ public final class ReturnPictures {
                     offset.map(Offset::rippleVolts).orElse(0.0),
                     offset.map(each -> OffsetLimits.judged(harness, each)).orElse(OptionalDouble.empty())));
         }
-        basins.sort(Comparator.comparing(Basin::group, NaturalOrder.INSTANCE)
+        basins.sort(Comparator.comparing((Basin basin) -> basin.group().english(), NaturalOrder.INSTANCE)
                 .thenComparing(Basin::element, NaturalOrder.INSTANCE));
         return basins;
     }

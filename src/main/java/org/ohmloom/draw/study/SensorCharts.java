@@ -9,6 +9,7 @@ import org.ohmloom.draw.chart.SignedRow;
 import org.ohmloom.ground.sensor.SensorBudget;
 import org.ohmloom.model.Harness;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /** What makes the error of a sensor, in the sensor's own unit. */
 public final class SensorCharts {
@@ -19,28 +20,27 @@ public final class SensorCharts {
     public static SignedBars of(Harness harness, SensorBudget budget) {
         Optional<String> element = Optional.of(budget.sensor().value());
         List<SignedRow> rows = new ArrayList<>();
-        budget.known().forEach(part -> rows.add(SignedRow.of(SignedRow.Kind.PART, part.name(), part.error(), element)));
+        budget.known().forEach(part -> rows.add(SignedRow.of(SignedRow.Kind.PART, Text.of(part.name()), part.error(), element)));
         if (budget.known().size() > 1) {
-            rows.add(SignedRow.of(SignedRow.Kind.SUM, "known errors together", budget.knownError(), element));
+            rows.add(SignedRow.of(SignedRow.Kind.SUM, StudyTexts.text("sensor.known"), budget.knownError(), element));
         }
         budget.tolerances()
                 .forEach(part ->
-                        rows.add(SignedRow.of(SignedRow.Kind.SPAN, part.name(), Math.abs(part.error()), element)));
+                        rows.add(SignedRow.of(SignedRow.Kind.SPAN, Text.of(part.name()), Math.abs(part.error()), element)));
         if (budget.tolerances().size() > 1) {
             rows.add(
-                    SignedRow.of(SignedRow.Kind.SPAN, "tolerances, root of squares", budget.toleranceError(), element));
+                    SignedRow.of(SignedRow.Kind.SPAN, StudyTexts.text("sensor.tolerances"), budget.toleranceError(), element));
         }
         budget.ripple()
                 .ifPresent(ripple ->
-                        rows.add(SignedRow.of(SignedRow.Kind.SPAN, "ripple after the filter", ripple, element)));
-        rows.add(SignedRow.of(SignedRow.Kind.SUM, "largest error", budget.worstError(), element));
+                        rows.add(SignedRow.of(SignedRow.Kind.SPAN, StudyTexts.text("sensor.ripple"), ripple, element)));
+        rows.add(SignedRow.of(SignedRow.Kind.SUM, StudyTexts.text("sensor.worst"), budget.worstError(), element));
         return new SignedBars(
-                Named.label(harness, budget.sensor()) + " read by " + budget.unit() + ", pin " + budget.pin(),
-                Named.state(harness, budget.state()) + ", at " + Formats.number(budget.reading()) + " "
-                        + budget.quantityUnit(),
-                "Error",
+                StudyTexts.text("sensor", Named.label(harness, budget.sensor()), budget.unit(), budget.pin()),
+                StudyTexts.text("sensor.about", Named.state(harness, budget.state()), Formats.number(budget.reading()) + " " + budget.quantityUnit()),
+                StudyTexts.text("sensor.axis"),
                 budget.quantityUnit(),
-                "",
+                Text.NONE,
                 OptionalDouble.of(budget.allowed()),
                 false,
                 rows);

@@ -18,6 +18,7 @@ import org.ohmloom.solve.run.StarterTrace;
 import org.ohmloom.solve.run.SupplySag;
 import org.ohmloom.units.Dimension;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /** Voltages and currents over time while something starts. */
 public final class StartCharts {
@@ -39,7 +40,7 @@ public final class StartCharts {
         List<TimeMark> marks = new ArrayList<>();
         List<SupplySag> sags = run.sags().stream().limit(MOST_SAGS).toList();
         for (SupplySag sag : sags) {
-            traces.add(trace("at " + label(harness, sag.id()), Dimension.VOLTAGE, run, sag.volts(), sag.id()));
+            traces.add(trace(StudyTexts.text("start.at", label(harness, sag.id())), Dimension.VOLTAGE, run, sag.volts(), sag.id()));
         }
         List<StarterTrace> starters = run.starters().stream()
                 .sorted(Comparator.comparingDouble(StarterTrace::peakAmps).reversed())
@@ -49,7 +50,7 @@ public final class StartCharts {
             starters.stream()
                     .limit(1)
                     .forEach(starter -> traces.add(trace(
-                            "at " + label(harness, starter.id()),
+                            StudyTexts.text("start.at", label(harness, starter.id())),
                             Dimension.VOLTAGE,
                             run,
                             starter.volts(),
@@ -57,12 +58,14 @@ public final class StartCharts {
         }
         currents(harness, run, starters, traces);
         minimums(harness, sags)
-                .forEach((volts, words) -> limits.add(
-                        new TimeLimit(words + " down to " + Formats.volts(volts), Dimension.VOLTAGE, volts)));
+                .forEach((volts, ids) -> limits.add(new TimeLimit(
+                        StudyTexts.text("start.works", ids.size(), Text.joined(", ", ids), Formats.volts(volts)),
+                        Dimension.VOLTAGE,
+                        volts)));
         sags.stream()
                 .findFirst()
                 .ifPresent(sag -> marks.add(new TimeMark(
-                        Formats.volts(sag.lowestVolts()) + " at " + Formats.seconds(sag.lowestSeconds()),
+                        StudyTexts.text("start.lowest", Formats.volts(sag.lowestVolts()), Formats.seconds(sag.lowestSeconds())),
                         Dimension.VOLTAGE,
                         sag.lowestSeconds(),
                         sag.lowestVolts())));
@@ -70,18 +73,18 @@ public final class StartCharts {
     }
 
     /** What the run shows: "Left fan starts". */
-    public static String title(Harness harness, StartUp run) {
+    public static Text title(Harness harness, StartUp run) {
         return run.starter()
-                .map(starter -> name(harness, starter) + " (" + starter + ") starts")
-                .orElse("Everything starts at once (" + run.starters().size() + " things)");
+                .map(starter -> StudyTexts.text("start", name(harness, starter), starter))
+                .orElse(StudyTexts.text("start.everything", run.starters().size()));
     }
 
-    private static String subtitle(Harness harness, StartUp run) {
+    private static Text subtitle(Harness harness, StartUp run) {
         String state = harness.states()
                 .find(run.state())
                 .map(each -> each.name())
                 .orElse(run.state().value());
-        return state + ", everything else running";
+        return StudyTexts.text("start.about", state);
     }
 
     private static void currents(Harness harness, StartUp run, List<StarterTrace> largest, List<TimeTrace> traces) {
@@ -93,31 +96,30 @@ public final class StartCharts {
                         .mapToDouble(starter -> starter.amps().get(at))
                         .sum());
             }
-            traces.add(trace("current of all that starts", Dimension.CURRENT, run, sum, Optional.empty()));
+            traces.add(trace(StudyTexts.text("start.all"), Dimension.CURRENT, run, sum, Optional.empty()));
             return;
         }
         largest.forEach(starter -> traces.add(trace(
-                "current of " + label(harness, starter.id()), Dimension.CURRENT, run, starter.amps(), starter.id())));
+                StudyTexts.text("start.current", label(harness, starter.id())), Dimension.CURRENT, run, starter.amps(), starter.id())));
     }
 
     /** Least voltages with the names of what needs them, each voltage once. */
-    private static Map<Double, String> minimums(Harness harness, List<SupplySag> sags) {
+    private static Map<Double, List<Text>> minimums(Harness harness, List<SupplySag> sags) {
         return sags.stream()
                 .filter(sag -> sag.minimumVolts().isPresent())
-                .collect(Collectors.toMap(
+                .collect(Collectors.groupingBy(
                         sag -> sag.minimumVolts().getAsDouble(),
-                        sag -> sag.id() + " works",
-                        (one, other) -> one.replace(" works", "") + ", " + other.replace(" works", "") + " work",
-                        LinkedHashMap::new));
+                        LinkedHashMap::new,
+                        Collectors.mapping(sag -> Text.of(sag.id()), Collectors.toList())));
     }
 
     private static TimeTrace trace(
-            String label, Dimension dimension, StartUp run, List<Double> values, ComponentId element) {
+            Text label, Dimension dimension, StartUp run, List<Double> values, ComponentId element) {
         return trace(label, dimension, run, values, Optional.of(element.value()));
     }
 
     private static TimeTrace trace(
-            String label, Dimension dimension, StartUp run, List<Double> values, Optional<String> element) {
+            Text label, Dimension dimension, StartUp run, List<Double> values, Optional<String> element) {
         List<TimeTrace.Sample> samples = new ArrayList<>();
         for (int k = 0; k < run.seconds().size(); k++) {
             samples.add(new TimeTrace.Sample(run.seconds().get(k), values.get(k)));

@@ -15,6 +15,8 @@ import org.ohmloom.draw.chart.Stack;
 import org.ohmloom.model.Harness;
 import org.ohmloom.units.Dimension;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
+import org.ohmloom.words.Constants;
 
 /** A result over all harnesses drawn, and what makes its spread. */
 public final class ToleranceCharts {
@@ -31,22 +33,24 @@ public final class ToleranceCharts {
     private static BarChart values(Harness harness, Outcome outcome) {
         Measure measure = outcome.watch().measure();
         return new BarChart(
-                Named.label(harness, outcome.watch().subject()) + ": " + measure.words(),
-                Named.state(harness, outcome.watch().state()),
+                Text.joined(": ", List.of(Text.of(Named.label(harness, outcome.watch().subject())), Constants.text(measure))),
+                Text.of(Named.state(harness, outcome.watch().state())),
                 measure.unit().dimension(),
-                List.of("value"),
-                outcome.watch().limit().isEmpty() ? "" : measure.isFloor() ? "at least" : "at most",
+                List.of(StudyTexts.text("tolerance.value")),
+                outcome.watch().limit().isEmpty()
+                        ? Text.NONE
+                        : StudyTexts.text(measure.isFloor() ? "tolerance.at-least" : "tolerance.at-most"),
                 List.of(
-                        row(outcome, "least drawn", outcome.leastValue()),
-                        row(outcome, "5 % below", outcome.lowValue()),
-                        row(outcome, "as entered", outcome.nominalValue()),
-                        row(outcome, "95 % below", outcome.highValue()),
-                        row(outcome, "most drawn", outcome.mostValue())));
+                        row(outcome, "least", outcome.leastValue()),
+                        row(outcome, "low", outcome.lowValue()),
+                        row(outcome, "entered", outcome.nominalValue()),
+                        row(outcome, "high", outcome.highValue()),
+                        row(outcome, "most", outcome.mostValue())));
     }
 
-    private static BarRow row(Outcome outcome, String label, double value) {
+    private static BarRow row(Outcome outcome, String key, double value) {
         return new BarRow(
-                label,
+                StudyTexts.text("tolerance." + key),
                 List.of(OptionalDouble.of(value)),
                 outcome.watch().limit(),
                 Optional.empty());
@@ -54,14 +58,13 @@ public final class ToleranceCharts {
 
     private static BarChart shares(Shares shares) {
         return new BarChart(
-                "What makes the spread",
-                "share of the variance; " + Formats.percent(1 - shares.explainedFraction())
-                        + " by several together",
+                StudyTexts.text("tolerance.shares"),
+                StudyTexts.text("tolerance.shares.about", Formats.percent(1 - shares.explainedFraction())),
                 Dimension.RATIO,
-                List.of("share"),
-                "",
+                List.of(StudyTexts.text("tolerance.share")),
+                Text.NONE,
                 shares.all().stream()
-                        .map(share -> BarRow.of(share.kind().words(), share.fraction()))
+                        .map(share -> BarRow.of(Constants.text(share.kind()), share.fraction()))
                         .toList());
     }
 }

@@ -1,31 +1,30 @@
 package org.ohmloom.signal.calibration;
 
 import org.ohmloom.units.Dimension;
+import org.ohmloom.words.Constants;
 
 /** What a sensor gives. */
 public enum SignalKind {
     /** A voltage over its return. */
-    VOLTAGE("voltage", Dimension.VOLTAGE),
+    VOLTAGE(Dimension.VOLTAGE),
     /** A share of its supply, told as the voltage at the nominal supply. */
-    SHARE_OF_SUPPLY("voltage at nominal supply", Dimension.VOLTAGE),
+    SHARE_OF_SUPPLY(Dimension.VOLTAGE),
     /** A resistance between signal and return. */
-    RESISTANCE("resistance", Dimension.RESISTANCE),
+    RESISTANCE(Dimension.RESISTANCE),
     /** A current out of the signal. */
-    CURRENT("current", Dimension.CURRENT),
+    CURRENT(Dimension.CURRENT),
     /** Pulses in a second. */
-    FREQUENCY("frequency", Dimension.FREQUENCY);
+    FREQUENCY(Dimension.FREQUENCY);
 
-    private final String words;
     private final Dimension dimension;
 
-    SignalKind(String words, Dimension dimension) {
-        this.words = words;
+    SignalKind(Dimension dimension) {
         this.dimension = dimension;
     }
 
     /** What people call it. */
     public String words() {
-        return words;
+        return Constants.text(this).english();
     }
 
     /** Its dimension; numbers of it are in the canonical unit. */

@@ -188,7 +188,7 @@ public final class ConductorStudy implements Study<ConductorStudy.Row> {
     private static List<String> together(JointChoice joint) {
         List<String> steps = new ArrayList<>();
         steps.add(WORDS.get("conductor.all-wires-together", joint.told()));
-        steps.add(BudgetCharts.copper(joint) + ".");
+        steps.add(Words.said(BudgetCharts.copper(joint)) + ".");
         if (joint.outcome() != JointChoice.Outcome.NOTHING_OPEN) {
             steps.add(
                     joint.isProvenLeast()

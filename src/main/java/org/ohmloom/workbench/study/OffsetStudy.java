@@ -73,7 +73,7 @@ public final class OffsetStudy implements Study<OffsetStudy.Row> {
                         WORDS.term("offset.what"),
                         WORDS.get("offset.what.about"),
                         14,
-                        row -> OffsetCharts.word(row.offset().point().kind())),
+                        row -> Words.said(OffsetCharts.word(row.offset().point().kind()))),
                 Column.number(WORDS.term("offset.offset"), "mV", WORDS.get("offset.offset.about"), Row::volts),
                 Column.number(
                         WORDS.term("offset.ripple"),

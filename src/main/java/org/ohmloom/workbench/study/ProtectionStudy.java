@@ -282,7 +282,7 @@ public final class ProtectionStudy implements Study<ProtectionStudy.Row> {
                 WORDS.get(
                         "protection.opening-times-over-currents",
                         each.title(),
-                        each.currents().stream().map(current -> current.label()).collect(Collectors.joining(", "))),
+                        each.currents().stream().map(current -> Words.said(current.label())).collect(Collectors.joining(", "))),
                 each::scene));
     }
 

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.ohmloom.BesideOthers;
 import org.ohmloom.units.Dimension;
 import org.ohmloom.units.Unit;
+import org.ohmloom.words.Text;
 
 /** Round numbers in a unit that suits what is shown. */
 @BesideOthers
@@ -75,8 +76,8 @@ class AxesTest {
 
     @Test
     void anAxisThatDoesNotRunUpwardsIsRefused() {
-        assertThrows(IllegalArgumentException.class, () -> new Axis("x", Unit.VOLT, 2, 2, false, List.of()));
-        assertThrows(IllegalArgumentException.class, () -> new Axis("x", Unit.VOLT, 0, 2, true, List.of()));
+        assertThrows(IllegalArgumentException.class, () -> new Axis(Text.of("x"), Unit.VOLT, 2, 2, false, List.of()));
+        assertThrows(IllegalArgumentException.class, () -> new Axis(Text.of("x"), Unit.VOLT, 0, 2, true, List.of()));
     }
 
     @Test

@@ -20,8 +20,8 @@ import org.ohmloom.draw.LinePattern;
 import org.ohmloom.draw.Point;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
-import org.ohmloom.draw.Text;
 import org.ohmloom.units.Dimension;
+import org.ohmloom.words.Text;
 
 /** What a chart says: steps and never slopes, a label for each line, nothing said by colour alone. */
 @BesideOthers
@@ -52,7 +52,7 @@ class ChartContentTest {
         // a wire that nothing flows in comes out of the solver with some 1e-30 A
         TimeCurrentChart fuse = ChartExamples.fuse();
         List<CurrentLimit> currents = new ArrayList<>(fuse.currents());
-        currents.add(new CurrentLimit("runs at 0 A", 1e-30, CurrentLimit.Kind.USE));
+        currents.add(new CurrentLimit(Text.of("runs at 0 A"), 1e-30, CurrentLimit.Kind.USE));
         TimeCurrentChart with =
                 new TimeCurrentChart(fuse.title(), fuse.subtitle(), fuse.bands(), fuse.curves(), currents);
         assertEquals(fuse.currentAxis(), with.currentAxis());
@@ -62,7 +62,7 @@ class ChartContentTest {
     void betweenTwoRowsTheLatestOpeningIsThatOfTheLowerRow() {
         // 15 A fuse at 40 A: the row at or below is 200 % = 30 A, which has opened by 5 s; the next, 52.5 A, by 0.5 s.
         List<TimeCurrentCurve.At> latest =
-                new OpeningBand("F", ChartExamples.rows(15), Optional.empty()).latest(1000, 1000);
+                new OpeningBand(Text.of("F"), ChartExamples.rows(15), Optional.empty()).latest(1000, 1000);
         assertEquals(5, at(latest, 40));
         assertEquals(0.5, at(latest, 60));
         assertEquals(0.1, at(latest, 900));
@@ -72,7 +72,7 @@ class ChartContentTest {
     @Test
     void betweenTwoRowsTheSoonestOpeningIsThatOfTheUpperRow() {
         // At 40 A, between 30 A (0.15 s) and 52.5 A (0.04 s), it may open after 0.04 s.
-        List<TimeCurrentCurve.At> soonest = new OpeningBand("F", ChartExamples.rows(15), Optional.empty()).soonest(1e6);
+        List<TimeCurrentCurve.At> soonest = new OpeningBand(Text.of("F"), ChartExamples.rows(15), Optional.empty()).soonest(1e6);
         assertEquals(0.04, at(soonest, 40));
         assertEquals(0.75, at(soonest, 18));
     }
@@ -80,7 +80,7 @@ class ChartContentTest {
     @Test
     void aDeviceWithoutAMaximumHasNoLatestOpening() {
         OpeningBand band = new OpeningBand(
-                "F",
+                Text.of("F"),
                 List.of(new OpeningBand.Row(10, OptionalDouble.of(360_000), OptionalDouble.empty())),
                 Optional.empty());
         assertEquals(List.of(), band.latest(100, 1000));
@@ -90,8 +90,8 @@ class ChartContentTest {
     void everyTraceHasItsLabelAndAPatternOfItsOwn() {
         Scene scene = ChartExamples.start().scene(FONTS, 211, 95);
         List<String> texts =
-                ChartPicturesTest.texts(scene).stream().map(Text::text).toList();
-        ChartExamples.start().traces().forEach(trace -> assertTrue(texts.contains(trace.label()), trace.label()));
+                ChartPicturesTest.texts(scene).stream().map(org.ohmloom.draw.Text::text).toList();
+        ChartExamples.start().traces().forEach(trace -> assertTrue(texts.contains(trace.label().english()), trace.label().english()));
         assertTrue(texts.contains("U1 works down to 9 V"));
         assertTrue(texts.contains("lowest 9.5 V"));
         Set<LinePattern> patterns = new HashSet<>();
@@ -106,16 +106,16 @@ class ChartContentTest {
         List<TimeTrace> traces = new ArrayList<>();
         for (int k = 0; k < 8; k++) {
             traces.add(new TimeTrace(
-                    "at load number " + k,
+                    Text.of("at load number " + k),
                     Dimension.VOLTAGE,
                     List.of(new TimeTrace.Sample(0, 12 + k * 0.001), new TimeTrace.Sample(1, 12.5 + k * 0.001)),
                     Optional.empty()));
         }
-        Scene scene = TimeChart.of("Many", "", traces, List.of(), List.of()).scene(FONTS, 211, 95);
+        Scene scene = TimeChart.of(Text.of("Many"), Text.of(""), traces, List.of(), List.of()).scene(FONTS, 211, 95);
         List<String> texts =
-                ChartPicturesTest.texts(scene).stream().map(Text::text).toList();
+                ChartPicturesTest.texts(scene).stream().map(org.ohmloom.draw.Text::text).toList();
         traces.forEach(trace ->
-                assertEquals(1, texts.stream().filter(trace.label()::equals).count(), trace.label()));
+                assertEquals(1, texts.stream().filter(trace.label().english()::equals).count(), trace.label().english()));
         assertEquals(List.of(), ChartPicturesTest.overlaps(scene));
         assertEquals(List.of(), ChartPicturesTest.outside(scene));
     }
@@ -124,12 +124,12 @@ class ChartContentTest {
     void aValueStandsWhereItsAxesSay() {
         // Voltage 12 of an axis from 9 to 13 lies at three quarters of the height; time 0.5 of 1 s in the middle.
         TimeTrace trace = new TimeTrace(
-                "v",
+                Text.of("v"),
                 Dimension.VOLTAGE,
                 List.of(new TimeTrace.Sample(0, 9.1), new TimeTrace.Sample(0.5, 12), new TimeTrace.Sample(1, 12.9)),
                 Optional.of("T"));
         Scene scene =
-                TimeChart.of("Where", "", List.of(trace), List.of(), List.of()).scene(FONTS, 211, 95);
+                TimeChart.of(Text.of("Where"), Text.of(""), List.of(trace), List.of(), List.of()).scene(FONTS, 211, 95);
         Extent plot = scene.items().stream()
                 .filter(item -> item.mark() instanceof Box)
                 .map(item -> ((Box) item.mark()).extent())
@@ -144,7 +144,7 @@ class ChartContentTest {
     void aBarSaysItsKindItsNumberAndTheLevelItIsHeldAgainst() {
         Scene scene = ChartExamples.bars().scene(FONTS, 211);
         List<String> texts =
-                ChartPicturesTest.texts(scene).stream().map(Text::text).toList();
+                ChartPicturesTest.texts(scene).stream().map(org.ohmloom.draw.Text::text).toList();
         assertTrue(texts.containsAll(List.of("on", "RMS", "mean", "may carry", "1.25 A", "625 mA")), texts.toString());
         assertTrue(scene.items().stream()
                 .flatMap(item -> item.description().stream())
@@ -154,13 +154,13 @@ class ChartContentTest {
     @Test
     void thingsThatCannotBeDrawnAreRefused() {
         assertThrows(IllegalArgumentException.class, () -> new TimeTrace.Sample(Double.NaN, 1));
-        assertThrows(IllegalArgumentException.class, () -> TimeChart.of("Empty", "", List.of(), List.of(), List.of()));
+        assertThrows(IllegalArgumentException.class, () -> TimeChart.of(Text.of("Empty"), Text.of(""), List.of(), List.of(), List.of()));
         assertThrows(
                 IllegalArgumentException.class,
-                () -> new TimeCurrentChart("Empty", "", List.of(), List.of(), List.of()));
+                () -> new TimeCurrentChart(Text.of("Empty"), Text.of(""), List.of(), List.of(), List.of()));
         assertThrows(
                 IllegalArgumentException.class,
-                () -> new BarChart("b", "", Dimension.CURRENT, List.of("on"), "", List.of(BarRow.of("r", 1, 2))));
+                () -> new BarChart(Text.of("b"), Text.of(""), Dimension.CURRENT, List.of(Text.of("on")), Text.NONE, List.of(BarRow.of(Text.of("r"), 1, 2))));
     }
 
     @Test

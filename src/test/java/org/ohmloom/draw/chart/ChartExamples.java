@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmloom.units.Dimension;
+import org.ohmloom.words.Text;
 
 /** Charts with numbers of our own making, for tests. */
 final class ChartExamples {
@@ -25,39 +26,39 @@ final class ChartExamples {
             unit.add(new TimeTrace.Sample(seconds, 12.5 - 0.025 * current));
         }
         return TimeChart.of(
-                "Winch motor M1 starts",
-                "Everything else of \"work lights on\" running, battery at -20 °C",
+                Text.of("Winch motor M1 starts"),
+                Text.of("Everything else of \"work lights on\" running, battery at -20 °C"),
                 List.of(
-                        new TimeTrace("at M1", Dimension.VOLTAGE, volts, Optional.of("M1")),
-                        new TimeTrace("at control unit U1", Dimension.VOLTAGE, unit, Optional.of("U1")),
-                        new TimeTrace("current of M1", Dimension.CURRENT, amps, Optional.of("M1"))),
-                List.of(new TimeLimit("U1 works down to 9 V", Dimension.VOLTAGE, 9)),
-                List.of(new TimeMark("lowest 9.5 V", Dimension.VOLTAGE, 0, 9.5)));
+                        new TimeTrace(Text.of("at M1"), Dimension.VOLTAGE, volts, Optional.of("M1")),
+                        new TimeTrace(Text.of("at control unit U1"), Dimension.VOLTAGE, unit, Optional.of("U1")),
+                        new TimeTrace(Text.of("current of M1"), Dimension.CURRENT, amps, Optional.of("M1"))),
+                List.of(new TimeLimit(Text.of("U1 works down to 9 V"), Dimension.VOLTAGE, 9)),
+                List.of(new TimeMark(Text.of("lowest 9.5 V"), Dimension.VOLTAGE, 0, 9.5)));
     }
 
     /** Charge and voltage over three states, 60, 30 and 120 min. */
     static TimeChart sequence() {
         return new TimeChart(
-                "A night at the site",
-                "",
+                Text.of("A night at the site"),
+                Text.of(""),
                 List.of(
                         new TimeTrace(
-                                "charge left",
+                                Text.of("charge left"),
                                 Dimension.RATIO,
                                 List.of(sample(0, 0.9), sample(3600, 0.6), sample(5400, 0.55), sample(12600, 0.8)),
                                 Optional.empty()),
                         new TimeTrace(
-                                "voltage",
+                                Text.of("voltage"),
                                 Dimension.VOLTAGE,
                                 List.of(sample(0, 12.6), sample(3600, 12.1), sample(5400, 12), sample(12600, 13.9)),
                                 Optional.empty())),
                 List.of(),
                 List.of(),
                 List.of(
-                        new TimeSpan("Lights on", 0, 3600),
-                        new TimeSpan("Parked", 3600, 5400),
-                        new TimeSpan("Engine running", 5400, 12600)),
-                Map.of(Dimension.RATIO, "Charge"));
+                        new TimeSpan(Text.of("Lights on"), 0, 3600),
+                        new TimeSpan(Text.of("Parked"), 3600, 5400),
+                        new TimeSpan(Text.of("Engine running"), 5400, 12600)),
+                Map.of(Dimension.RATIO, Text.of("Charge")));
     }
 
     private static TimeTrace.Sample sample(double seconds, double value) {
@@ -71,18 +72,18 @@ final class ChartExamples {
             conductor.add(new TimeCurrentCurve.At(amps, 20_000 / (amps * amps - 25 * 25)));
         }
         return new TimeCurrentChart(
-                "Fuse F3 15 A and what it protects",
-                "ISO 8820-3 type C",
-                List.of(new OpeningBand("F3 opens", rows(15), Optional.of("F3"))),
+                Text.of("Fuse F3 15 A and what it protects"),
+                Text.of("ISO 8820-3 type C"),
+                List.of(new OpeningBand(Text.of("F3 opens"), rows(15), Optional.of("F3"))),
                 List.of(
-                        new TimeCurrentCurve("W12 1.5 mm² at its limit", conductor, Optional.of("W12")),
+                        new TimeCurrentCurve(Text.of("W12 1.5 mm² at its limit"), conductor, Optional.of("W12")),
                         new TimeCurrentCurve(
-                                "start of M2", List.of(new TimeCurrentCurve.At(24, 0.2)), Optional.of("M2"))),
+                                Text.of("start of M2"), List.of(new TimeCurrentCurve.At(24, 0.2)), Optional.of("M2"))),
                 List.of(
-                        new CurrentLimit("continuous 12 A", 12, CurrentLimit.Kind.CONTINUOUS),
-                        new CurrentLimit("runs at 8.2 A", 8.2, CurrentLimit.Kind.USE),
-                        new CurrentLimit("smallest fault 96 A", 96, CurrentLimit.Kind.FAULT),
-                        new CurrentLimit("largest fault 640 A", 640, CurrentLimit.Kind.FAULT)));
+                        new CurrentLimit(Text.of("continuous 12 A"), 12, CurrentLimit.Kind.CONTINUOUS),
+                        new CurrentLimit(Text.of("runs at 8.2 A"), 8.2, CurrentLimit.Kind.USE),
+                        new CurrentLimit(Text.of("smallest fault 96 A"), 96, CurrentLimit.Kind.FAULT),
+                        new CurrentLimit(Text.of("largest fault 640 A"), 640, CurrentLimit.Kind.FAULT)));
     }
 
     /** Rows of ISO 8820-3 type C for 10 to 20 A. */
@@ -98,18 +99,18 @@ final class ChartExamples {
     /** Three currents of three wires. */
     static BarChart bars() {
         return new BarChart(
-                "Currents of the fan wires",
-                "Fan at 25 %",
+                Text.of("Currents of the fan wires"),
+                Text.of("Fan at 25 %"),
                 Dimension.CURRENT,
-                List.of("on", "RMS", "mean"),
-                "may carry",
+                List.of(Text.of("on"), Text.of("RMS"), Text.of("mean")),
+                Text.of("may carry"),
                 List.of(
                         new BarRow(
-                                "W7 feed of the driver",
+                                Text.of("W7 feed of the driver"),
                                 List.of(OptionalDouble.of(2.5), OptionalDouble.of(1.25), OptionalDouble.of(0.625)),
                                 OptionalDouble.of(2.7),
                                 Optional.of("W7")),
-                        BarRow.of("W8 to the fan", 2.5, 2.5, 2.5),
-                        BarRow.of("W9 return of the fan, a long name that has to be cut somewhere", 2.5, 2.5, 0)));
+                        BarRow.of(Text.of("W8 to the fan"), 2.5, 2.5, 2.5),
+                        BarRow.of(Text.of("W9 return of the fan, a long name that has to be cut somewhere"), 2.5, 2.5, 0)));
     }
 }

@@ -27,7 +27,7 @@ import org.ohmloom.draw.Mark;
 import org.ohmloom.draw.Point;
 import org.ohmloom.draw.Scene;
 import org.ohmloom.draw.SceneFonts;
-import org.ohmloom.draw.Text;
+import org.ohmloom.words.Text;
 
 /** The picture of the returns: heights, widths and limits are where they should be, and nothing written lies on anything else. */
 @BesideOthers
@@ -81,7 +81,7 @@ class ReturnPictureTest {
         // of the way.
         Basin half = basin("G1", 0.050, 10, 0.020);
         Basin full = basin("G2", 0.100, 20, 0);
-        Scene scene = new ReturnPicture("Cruise", "", "BAT1 −", List.of(half, full)).scene(FONTS, 150, 95);
+        Scene scene = new ReturnPicture(Text.of("Cruise"), Text.of(""), Text.of("BAT1 −"), List.of(half, full)).scene(FONTS, 150, 95);
         List<Box> way = boxes(scene, "G1");
         Extent rest = way.get(0).extent();
         Extent joint = way.get(1).extent();
@@ -96,7 +96,7 @@ class ReturnPictureTest {
     @Test
     void aBasinBelowTheReferenceHangsThere() {
         Scene scene = new ReturnPicture(
-                        "Charging", "", "BAT1 −", List.of(basin("G1", -0.030, -5, -0.010), basin("G2", 0.060, 5, 0)))
+                        Text.of("Charging"), Text.of(""), Text.of("BAT1 −"), List.of(basin("G1", -0.030, -5, -0.010), basin("G2", 0.060, 5, 0)))
                 .scene(FONTS, 150, 95);
         Extent up = boxes(scene, "G2").get(0).extent();
         Extent down = boxes(scene, "G1").get(0).extent();
@@ -109,8 +109,8 @@ class ReturnPictureTest {
 
     @Test
     void aGroundWithoutCurrentHasADottedWayAndAFifthTerminalStandsInASecondRow() {
-        Basin idle = new Basin("G1", "G1", "", "", "", 5, 4, 0, 0.05, 0, 0, OptionalDouble.empty());
-        Scene scene = new ReturnPicture("", "", "BAT1 −", List.of(idle)).scene(FONTS, 150, 95);
+        Basin idle = new Basin("G1", "G1", "", Text.of(""), "", 5, 4, 0, 0.05, 0, 0, OptionalDouble.empty());
+        Scene scene = new ReturnPicture(Text.of(""), Text.of(""), Text.of("BAT1 −"), List.of(idle)).scene(FONTS, 150, 95);
         assertTrue(scene.itemsOf("G1").stream()
                 .anyMatch(item -> item.mark() instanceof Line line && line.pattern() == LinePattern.DOTTED));
         List<Disc> dots = scene.itemsOf("G1").stream()
@@ -127,7 +127,7 @@ class ReturnPictureTest {
     void limitsLieAtTheirHeightAndWhatIsBeyondSaysSoWithoutColour() {
         Gauge over = gauge("U1", Gauge.Kind.UNIT_GROUND, 0.08, 0.05);
         Gauge within = gauge("S1", Gauge.Kind.SENSOR_RETURN, 0.02, 0.1);
-        Scene scene = new ReturnPicture("", "", "BAT1 −", List.of(over, within)).scene(FONTS, 150, 95);
+        Scene scene = new ReturnPicture(Text.of(""), Text.of(""), Text.of("BAT1 −"), List.of(over, within)).scene(FONTS, 150, 95);
         List<Line> limits = scene.items().stream()
                 .filter(item -> item.mark() instanceof Line line
                         && line.pattern() == LinePattern.DASHED
@@ -145,16 +145,16 @@ class ReturnPictureTest {
                 .anyMatch(item -> item.mark() instanceof Area area
                         && area.points().size() == 3
                         && area.fill().inside().filter(Ink.CAUTION::equals).isPresent()));
-        assertTrue(over.description().contains("beyond its limit"), over.description());
-        assertFalse(within.description().contains("beyond"), within.description());
+        assertTrue(over.description().english().contains("beyond its limit"), over.description().english());
+        assertFalse(within.description().english().contains("beyond"), within.description().english());
     }
 
     @Test
     void aLimitFarAboveEveryHeightIsNamedInsteadOfDrawn() {
-        Scene scene = new ReturnPicture("", "", "BAT1 −", List.of(gauge("U1", Gauge.Kind.UNIT_GROUND, 0.001, 0.05)))
+        Scene scene = new ReturnPicture(Text.of(""), Text.of(""), Text.of("BAT1 −"), List.of(gauge("U1", Gauge.Kind.UNIT_GROUND, 0.001, 0.05)))
                 .scene(FONTS, 150, 95);
         List<String> texts =
-                ChartPicturesTest.texts(scene).stream().map(Text::text).toList();
+                ChartPicturesTest.texts(scene).stream().map(org.ohmloom.draw.Text::text).toList();
         assertTrue(texts.contains("limit 50 mV, above"), texts.toString());
     }
 
@@ -169,7 +169,7 @@ class ReturnPictureTest {
 
     @Test
     void aPictureWithoutColumnsIsRefused() {
-        assertThrows(IllegalArgumentException.class, () -> new ReturnPicture("", "", "BAT1 −", List.of()));
+        assertThrows(IllegalArgumentException.class, () -> new ReturnPicture(Text.of(""), Text.of(""), Text.of("BAT1 −"), List.of()));
     }
 
     private static double floor(Scene scene, String element) {
@@ -190,7 +190,7 @@ class ReturnPictureTest {
     }
 
     private static Basin basin(String id, double volts, double amps, double jointVolts) {
-        return new Basin(id, id, "", "Frame", "", 3, 4, amps, volts, jointVolts, 0, OptionalDouble.empty());
+        return new Basin(id, id, "", Text.of("Frame"), "", 3, 4, amps, volts, jointVolts, 0, OptionalDouble.empty());
     }
 
     private static Gauge gauge(String id, Gauge.Kind kind, double volts, double limitVolts) {
@@ -211,7 +211,7 @@ class ReturnPictureTest {
                     id,
                     id,
                     random.nextBoolean() ? "Left inner wing behind the battery" : "Frame",
-                    "Body " + k * 4 / (grounds + 1),
+                    Text.of("Body " + k * 4 / (grounds + 1)),
                     state,
                     random.nextInt(10),
                     4,
@@ -240,9 +240,9 @@ class ReturnPictureTest {
                     OptionalDouble.of(unit ? 0.05 : 0.1)));
         }
         return new ReturnPicture(
-                "Returns, " + grounds + " ground points",
-                "Height: mean voltage above the reference. Width: mean current.",
-                "BAT1 negative",
+                Text.of("Returns, " + grounds + " ground points"),
+                Text.of("Height: mean voltage above the reference. Width: mean current."),
+                Text.of("BAT1 negative"),
                 columns);
     }
 
@@ -252,8 +252,8 @@ class ReturnPictureTest {
         assertTrue(scene.items().size() > 100);
         assertTrue(Arrays.stream(DrawStyle.values()).allMatch(style -> scene.items().stream()
                 .map(Item::mark)
-                .filter(mark -> mark instanceof Text)
-                .map(mark -> ((Text) mark).ink())
+                .filter(mark -> mark instanceof org.ohmloom.draw.Text)
+                .map(mark -> ((org.ohmloom.draw.Text) mark).ink())
                 .noneMatch(ink -> style.colour(ink).equals(style.colour(Ink.GROUND)))));
     }
 }
