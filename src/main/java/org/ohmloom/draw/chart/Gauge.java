@@ -57,7 +57,7 @@ public record Gauge(
 
     @Override
     public Text group() {
-        return ChartTexts.text(kind.key + ".plural");
+        return ChartTexts.text("group." + kind.key);
     }
 
     @Override

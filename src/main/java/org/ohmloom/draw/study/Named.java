@@ -55,11 +55,11 @@ public final class Named {
     }
 
     private static Text member(Branch branch, BranchId id) {
-        String key = "member." + branch.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
+        String kind = branch.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
         return branch.element()
                 .filter(of -> branch.kind() == BranchKind.CHASSIS || branch.kind() == BranchKind.INTERNAL)
-                .map(of -> StudyTexts.text(key + ".of", id, of))
-                .orElseGet(() -> StudyTexts.text(key, id));
+                .map(of -> StudyTexts.text("member-of." + kind, id, of))
+                .orElseGet(() -> StudyTexts.text("member." + kind, id));
     }
 
     /** The element a member belongs to. */

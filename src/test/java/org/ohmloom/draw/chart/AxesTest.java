@@ -30,7 +30,7 @@ class AxesTest {
         Axis axis = Axes.linear(Dimension.CURRENT, 0, 0.42, 5);
         assertEquals(Unit.MILLIAMP, axis.unit());
         assertEquals(List.of("0", "100", "200", "300", "400", "500"), labels(axis));
-        assertEquals("Current, mA", axis.heading());
+        assertEquals("Current, mA", axis.heading().english());
     }
 
     @Test

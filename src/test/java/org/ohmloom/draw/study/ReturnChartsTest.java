@@ -142,7 +142,7 @@ class ReturnChartsTest {
         SignedBars chart = OffsetCharts.of(empty(), offset("CRUISE", 0.210, 0, shares));
         assertEquals(13, chart.rows().size());
         SignedRow rest = chart.rows().get(11);
-        assertEquals("9 others together", rest.label());
+        assertEquals("9 others together", rest.label().english());
         assertEquals(45, rest.value(), EXACT);
         SignedRow sum = chart.rows().get(12);
         assertEquals(SignedRow.Kind.SUM, sum.kind());
@@ -158,7 +158,7 @@ class ReturnChartsTest {
     void ifSwitchedOffIsASecondMarkAndColumnOfItsOwnName() {
         OffsetShare fan = new OffsetShare(new ComponentId("M1"), 10, 0.040, 0, OptionalDouble.of(0.012));
         SignedBars chart = OffsetCharts.of(empty(), offset("CRUISE", 0.050, 0, List.of(fan)));
-        assertEquals("offset if switched off", chart.second());
+        assertEquals("offset if switched off", chart.second().english());
         assertEquals(12, chart.rows().get(0).second().orElseThrow(), EXACT);
         assertTrue(chart.scene(FONTS, 120).items().stream()
                 .flatMap(item -> item.description().stream())
@@ -167,7 +167,7 @@ class ReturnChartsTest {
         assertEquals(
                 "",
                 OffsetCharts.of(empty(), offset("CRUISE", 0.050, 0, List.of(untried)))
-                        .second());
+                        .second().english());
     }
 
     @Test

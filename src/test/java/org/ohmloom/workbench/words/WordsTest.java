@@ -136,7 +136,7 @@ class WordsTest {
             }
         }
         for (SignalClass each : SignalClass.values()) {
-            if (!TradeWords.signal(each).equals(SignalLook.of(each).word())) {
+            if (!TradeWords.signal(each).equals(SignalLook.of(each).word().english())) {
                 wrong.add(each.name());
             }
         }
