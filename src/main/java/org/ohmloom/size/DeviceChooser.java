@@ -17,6 +17,7 @@ import org.ohmloom.model.Wire;
 import org.ohmloom.size.protection.BandAgainstConductor;
 import org.ohmloom.size.protection.ContinuousRating;
 import org.ohmloom.size.protection.DeviceAllowance;
+import org.ohmloom.size.protection.StartPulse;
 import org.ohmloom.size.protection.TimeCurrentBand;
 import org.ohmloom.solve.run.StartUps;
 import org.ohmloom.tables.Citation;
@@ -171,7 +172,7 @@ public final class DeviceChooser {
     /** What the hardest start asks of a rating, in words; nothing when nothing starts behind it. */
     private Optional<Text> start(ComponentId id, ProtectiveDevice device, double ratingAmps) {
         return starts.worst(id, device, ratingAmps, facts.worst(id).amps(), ambientCelsius(id))
-                .map(pulse -> Text.of(pulse.sentence()));
+                .map(StartPulse::told);
     }
 
     private boolean rides(ComponentId id, ProtectiveDevice device, double ratingAmps) {

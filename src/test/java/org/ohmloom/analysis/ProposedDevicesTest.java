@@ -67,7 +67,7 @@ class ProposedDevicesTest {
         String reason = analysis.devices().get(fuse).reason();
         assertTrue(reason.contains("followed over time in state"), reason);
         String judged = analysis.evidence().protection().of(fuse).orElseThrow().starts().stream()
-                .map(start -> start.shape().words())
+                .map(start -> start.shape().text().english())
                 .findFirst()
                 .orElseThrow();
         assertTrue(reason.contains(judged), judged);

@@ -1,16 +1,17 @@
 package org.ohmloom.size.protection;
 
 import org.ohmloom.words.Constants;
+import org.ohmloom.words.Text;
 
 /**
  * One point a protective device is judged by.
  *
  * @param aspect   what is judged
  * @param verdict  how it came out
- * @param sentence the numbers, in words
+ * @param told     the numbers, in words
  * @param source   rule, formula or table row it rests on
  */
-public record Check(Aspect aspect, Verdict verdict, String sentence, String source) {
+public record Check(Aspect aspect, Verdict verdict, Text told, String source) {
 
     /** What is judged. */
     public enum Aspect {
@@ -41,11 +42,16 @@ public record Check(Aspect aspect, Verdict verdict, String sentence, String sour
         }
     }
 
-    static Check judged(Aspect aspect, boolean met, String sentence, String source) {
-        return new Check(aspect, met ? Verdict.MET : Verdict.NOT_MET, sentence, source);
+    /** The numbers in words, in English. */
+    public String sentence() {
+        return told.english();
     }
 
-    static Check notJudged(Aspect aspect, String sentence, String source) {
-        return new Check(aspect, Verdict.NOT_JUDGED, sentence, source);
+    static Check judged(Aspect aspect, boolean met, Text told, String source) {
+        return new Check(aspect, met ? Verdict.MET : Verdict.NOT_MET, told, source);
+    }
+
+    static Check notJudged(Aspect aspect, Text told, String source) {
+        return new Check(aspect, Verdict.NOT_JUDGED, told, source);
     }
 }

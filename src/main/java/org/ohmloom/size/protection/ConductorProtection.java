@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.ohmloom.model.WireId;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Gauge;
+import org.ohmloom.words.Text;
 
 /**
  * One conductor behind a protective device.
@@ -42,33 +43,55 @@ public record ConductorProtection(
     }
 
     /** The comparison in words. */
-    public String words() {
+    public Text text() {
+        String ampacity = Formats.amps(limit.ampacityAmps());
+        Text conductor = CheckTexts.text("conductor", wire, limit.size(), ampacity);
         if (against.isEmpty()) {
-            return wire + " (" + limit.size() + ", " + Formats.amps(limit.ampacityAmps()) + ")";
+            return conductor;
         }
         BandAgainstConductor found = against.get();
-        String text = wire + " (" + limit.size() + ", " + Formats.amps(limit.ampacityAmps()) + "): "
-                + Formats.amps(found.foreverAmps()) + " for ever bring it to " + celsius(found.steadyCelsius())
-                + " of " + Formats.celsius(limit.continuousCelsius());
-        return text
-                + found.weakest()
-                        .map(stretch -> "; " + Formats.amps(stretch.amps()) + " for "
-                                + Formats.seconds(stretch.openSeconds()) + " at worst, it stands "
-                                + seconds(stretch.damageSeconds()))
-                        .orElse("");
+        Text settles = CheckTexts.text(
+                "settles",
+                conductor,
+                Formats.amps(found.foreverAmps()),
+                celsius(found.steadyCelsius()),
+                Formats.celsius(limit.continuousCelsius()));
+        return found.weakest()
+                .map(stretch -> CheckTexts.text(
+                        "worst",
+                        settles,
+                        Formats.amps(stretch.amps()),
+                        Formats.seconds(stretch.openSeconds()),
+                        seconds(stretch.damageSeconds())))
+                .orElse(settles);
     }
 
-    private static String celsius(double celsius) {
-        return Double.isInfinite(celsius) ? "no end" : Formats.celsius(celsius);
+    /** The same in English. */
+    public String words() {
+        return text().english();
     }
 
-    private static String seconds(OptionalDouble seconds) {
-        return seconds.isPresent() ? Formats.seconds(seconds.getAsDouble()) : "that for good";
+    private static Text celsius(double celsius) {
+        return Double.isInfinite(celsius) ? CheckTexts.text("no-end") : Text.of(Formats.celsius(celsius));
+    }
+
+    private static Text seconds(OptionalDouble seconds) {
+        return seconds.isPresent()
+                ? Text.of(Formats.seconds(seconds.getAsDouble()))
+                : CheckTexts.text("that-for-good");
     }
 
     /** When its copper melts, in words: far beyond what its insulation stands. */
+    public Text melting() {
+        return CheckTexts.text(
+                "melting",
+                Formats.amps(limit.meltingAmps(MELTING_SECONDS)),
+                Formats.seconds(MELTING_SECONDS),
+                Formats.amps(limit.meltingAmpsForGood()));
+    }
+
+    /** The same in English. */
     public String meltingWords() {
-        return "at " + Formats.amps(limit.meltingAmps(MELTING_SECONDS)) + " within " + Formats.seconds(MELTING_SECONDS)
-                + " (Onderdonk), at " + Formats.amps(limit.meltingAmpsForGood()) + " for good in free air (Preece)";
+        return melting().english();
     }
 }

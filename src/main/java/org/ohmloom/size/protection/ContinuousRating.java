@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.ohmloom.tables.CitedValue;
 import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * How far a protective device may be loaded where it sits.
@@ -54,10 +55,18 @@ public record ContinuousRating(
     }
 
     /** The calculation: "10 A x 0.9 at 75 °C x 0.8 continuous = 7.2 A". */
+    public Text text() {
+        return CheckTexts.text(
+                "may-carry",
+                Formats.amps(ratingAmps),
+                Formats.number(ambientRatio),
+                Formats.celsius(ambientCelsius),
+                Formats.number(carriesAmps > 0 ? continuousAmps / carriesAmps : 0),
+                Formats.amps(continuousAmps));
+    }
+
+    /** The same in English. */
     public String words() {
-        return Formats.amps(ratingAmps) + " x " + Formats.number(ambientRatio) + " at "
-                + Formats.celsius(ambientCelsius)
-                + " x " + Formats.number(carriesAmps > 0 ? continuousAmps / carriesAmps : 0) + " continuous = "
-                + Formats.amps(continuousAmps);
+        return text().english();
     }
 }

@@ -6,12 +6,12 @@ import java.util.Optional;
 import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.size.protection.Check.Aspect;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /** Judges a protective device by what is known of it, one check after the other. */
 final class DeviceChecks {
 
     private static final double SAME = 1e-9;
-    private static final String NO_TIMES = "no opening times are published for ";
 
     private final DeviceProtection found;
     private final ProtectiveDevice device;
@@ -52,27 +52,31 @@ final class DeviceChecks {
                 checks.checks);
     }
 
+    private Text noTimes() {
+        return CheckTexts.text("no-times", device.series());
+    }
+
     private String bandSource() {
-        return found.band().map(band -> band.firstOpening().citation().text()).orElse(NO_TIMES + device.series());
+        return found.band().map(band -> band.firstOpening().citation().text()).orElseGet(() -> noTimes().english());
     }
 
     private void carries() {
         checks.add(Check.judged(
                 Aspect.CARRIES,
                 found.loadAmps() <= found.rating().continuousAmps() * (1 + SAME),
-                "carries " + Formats.amps(found.loadAmps()) + "; may carry "
-                        + found.rating().words(),
+                CheckTexts.text(
+                        "carries", Formats.amps(found.loadAmps()), found.rating().text()),
                 found.rating().source()));
     }
 
     private void ridesThrough() {
         if (found.band().isEmpty()) {
-            checks.add(Check.notJudged(Aspect.RIDES_THROUGH, NO_TIMES + device.series(), bandSource()));
+            checks.add(Check.notJudged(Aspect.RIDES_THROUGH, noTimes(), bandSource()));
         } else if (!found.starts().isEmpty()) {
             StartPulse worst = found.starts().stream()
                     .reduce((one, other) -> one.isWorseThan(other) ? one : other)
                     .orElseThrow();
-            checks.add(Check.judged(Aspect.RIDES_THROUGH, worst.ridesThrough(), worst.sentence(), worst.source()));
+            checks.add(Check.judged(Aspect.RIDES_THROUGH, worst.ridesThrough(), worst.told(), worst.source()));
         }
     }
 
@@ -83,48 +87,54 @@ final class DeviceChecks {
                 .or(found::weakest);
         if (weakest.isEmpty()) {
             checks.add(
-                    Check.notJudged(Aspect.PROTECTS, "no conductor of a known ampacity relies on it", "the harness"));
+                    Check.notJudged(Aspect.PROTECTS, CheckTexts.text("no-conductor"), "the harness"));
         } else if (weakest.get().isProtected().isEmpty()) {
             checks.add(Check.notJudged(
                     Aspect.PROTECTS,
-                    (found.band().isEmpty() ? NO_TIMES + device.series() : "a device beside it has no published times")
-                            + "; the ratings alone are judged",
+                    found.band().isEmpty()
+                            ? CheckTexts.text("no-times-alone", noTimes())
+                            : CheckTexts.text("beside-no-times"),
                     bandSource()));
         } else {
             checks.add(Check.judged(
                     Aspect.PROTECTS,
                     weakest.get().isProtected().get(),
-                    weakest.get().words(),
+                    weakest.get().text(),
                     bandSource() + "; " + weakest.get().limit().sources().get(0).text()));
         }
     }
 
     private void smallest() {
         if (found.minimumFault().isEmpty()) {
-            checks.add(Check.notJudged(Aspect.CLEARS_SMALLEST, "no fault behind it could be solved", "the harness"));
+            checks.add(Check.notJudged(Aspect.CLEARS_SMALLEST, CheckTexts.text("no-fault"), "the harness"));
             return;
         }
         Fault fault = found.minimumFault().get();
         if (found.band().isEmpty()) {
             checks.add(Check.notJudged(
-                    Aspect.CLEARS_SMALLEST, fault.sentence() + "; " + NO_TIMES + device.series(), bandSource()));
+                    Aspect.CLEARS_SMALLEST, CheckTexts.text("fault-no-times", fault.told(), noTimes()), bandSource()));
             return;
         }
         TimeCurrentBand band = found.band().get();
-        String opens = found.openSeconds().isPresent()
-                ? "it opens within " + Formats.seconds(found.openSeconds().getAsDouble())
-                : "it may never open below " + Formats.amps(band.foreverAmps());
+        Text opens = found.openSeconds().isPresent()
+                ? CheckTexts.text(
+                        "opens-within", Formats.seconds(found.openSeconds().getAsDouble()))
+                : CheckTexts.text("may-never-open", Formats.amps(band.foreverAmps()));
         boolean stands = fault.limited()
                 && found.conductors().stream()
                         .allMatch(each -> each.isProtected().orElse(false));
         if (stands) {
-            opens = opens + "; its source limits itself, and what it gives the conductors stand for good";
+            opens = CheckTexts.text("stands", opens);
         }
         checks.add(Check.judged(
                 Aspect.CLEARS_SMALLEST,
                 stands || found.openSeconds().orElse(Double.POSITIVE_INFINITY) <= found.askedSeconds() * (1 + SAME),
-                fault.sentence() + ", " + Formats.percent(fault.deviceAmps() / found.ratingAmps()) + " of its rating: "
-                        + opens + "; asked " + Formats.seconds(found.askedSeconds()),
+                CheckTexts.text(
+                        "smallest",
+                        fault.told(),
+                        Formats.percent(fault.deviceAmps() / found.ratingAmps()),
+                        opens,
+                        Formats.seconds(found.askedSeconds())),
                 band.stepAt(fault.deviceAmps())
                         .orElse(band.firstOpening())
                         .citation()
@@ -133,18 +143,18 @@ final class DeviceChecks {
 
     private void largest(String source) {
         if (found.maximumFault().isEmpty()) {
-            checks.add(Check.notJudged(Aspect.BREAKS_LARGEST, "no fault behind it could be solved", "the harness"));
+            checks.add(Check.notJudged(Aspect.BREAKS_LARGEST, CheckTexts.text("no-fault"), "the harness"));
         } else if (found.breakingAmps().isEmpty()) {
             checks.add(Check.notJudged(
                     Aspect.BREAKS_LARGEST,
-                    found.maximumFault().get().sentence() + "; nobody says what it can interrupt",
+                    CheckTexts.text("nobody-says", found.maximumFault().get().told()),
                     "no breaking capacity is entered or listed for " + device.series()));
         } else {
             double breaking = found.breakingAmps().getAsDouble();
             checks.add(Check.judged(
                     Aspect.BREAKS_LARGEST,
                     found.maximumFault().get().deviceAmps() <= breaking * (1 + SAME),
-                    found.maximumFault().get().sentence() + "; it can interrupt " + Formats.amps(breaking),
+                    CheckTexts.text("can-interrupt", found.maximumFault().get().told(), Formats.amps(breaking)),
                     source));
         }
     }
@@ -154,11 +164,13 @@ final class DeviceChecks {
             checks.add(Check.judged(
                     Aspect.VOLTAGE,
                     found.systemVolts().getAsDouble() <= found.ratedVolts().getAsDouble() * (1 + SAME),
-                    "made for " + Formats.volts(found.ratedVolts().getAsDouble()) + "; up to "
-                            + Formats.volts(found.systemVolts().getAsDouble()) + " here",
+                    CheckTexts.text(
+                            "made-for",
+                            Formats.volts(found.ratedVolts().getAsDouble()),
+                            Formats.volts(found.systemVolts().getAsDouble())),
                     "voltage rating of " + device.series()));
         } else {
-            checks.add(Check.notJudged(Aspect.VOLTAGE, "no voltage rating is entered or listed", "the harness"));
+            checks.add(Check.notJudged(Aspect.VOLTAGE, CheckTexts.text("no-voltage"), "the harness"));
         }
     }
 
@@ -166,6 +178,6 @@ final class DeviceChecks {
         found.selectivity().stream()
                 .reduce((one, other) -> one.selective() ? other : one)
                 .ifPresent(worst -> checks.add(
-                        Check.judged(Aspect.SELECTIVE, worst.selective(), worst.sentence(), Selectivity.SOURCE)));
+                        Check.judged(Aspect.SELECTIVE, worst.selective(), worst.told(), Selectivity.SOURCE)));
     }
 }

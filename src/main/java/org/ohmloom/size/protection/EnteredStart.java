@@ -3,6 +3,7 @@ package org.ohmloom.size.protection;
 import java.util.Optional;
 import org.ohmloom.model.StateId;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * A start as it is entered: a peak that decays exponentially to the running current, I(t) = Ir + (Ip - Ir) exp(-t/T).
@@ -53,9 +54,8 @@ public record EnteredStart(double peakAmps, double runningAmps, double decaySeco
     }
 
     @Override
-    public String words() {
-        return "decays to " + Formats.amps(runningAmps) + " with a time constant of " + Formats.seconds(decaySeconds)
-                + " as entered";
+    public Text text() {
+        return CheckTexts.text("start.decays", Formats.amps(runningAmps), Formats.seconds(decaySeconds));
     }
 
     @Override

@@ -15,6 +15,7 @@ import org.ohmloom.model.SizingRules;
 import org.ohmloom.model.Wire;
 import org.ohmloom.tables.FaultCondition;
 import org.ohmloom.tables.InsulationType;
+import org.ohmloom.words.Text;
 
 /** The two networks faults are solved in: hot and weak for the smallest, cool and strong for the largest. */
 final class FaultNetworks {
@@ -84,8 +85,8 @@ final class FaultNetworks {
     }
 
     /** A source as the smallest fault finds it, in words. */
-    String hotWords(ComponentId source) {
-        return weak.words(
+    Text hotText(ComponentId source) {
+        return weak.text(
                 source.value(), input.harness().components().get(source).device());
     }
 }

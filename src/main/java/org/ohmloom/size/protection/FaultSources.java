@@ -1,6 +1,5 @@
 package org.ohmloom.size.protection;
 
-import java.util.Locale;
 import java.util.Optional;
 import org.ohmloom.graph.Law;
 import org.ohmloom.model.Alternator;
@@ -11,6 +10,7 @@ import org.ohmloom.tables.BatteryType;
 import org.ohmloom.tables.FaultCondition;
 import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * What sources give into a fault: batteries as cold and discharged, or as full and warm, as the table of fault conditions
@@ -62,18 +62,17 @@ final class FaultSources {
     }
 
     /** A battery in words: "BT1 as 11.8 V behind 20 mohm". */
-    String words(String id, Device device) {
+    Text text(String id, Device device) {
         if (device instanceof Battery battery) {
-            return String.format(
-                    Locale.ROOT,
-                    "%s as %s behind %s",
+            return FaultTexts.text(
+                    "source.battery",
                     id,
                     Formats.volts(emfVolts(battery)),
                     Formats.ohms(ohms(battery)));
         }
         if (law(device) instanceof Law.VoltageSource source) {
-            return id + " up to " + Formats.amps(source.maximumAmps());
+            return FaultTexts.text("source.limited", id, Formats.amps(source.maximumAmps()));
         }
-        return id;
+        return Text.of(id);
     }
 }

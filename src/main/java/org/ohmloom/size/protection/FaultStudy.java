@@ -125,7 +125,7 @@ final class FaultStudy {
                                         "smallest",
                                         label,
                                         Formats.amps(flows.amps()),
-                                        networks.hotWords(source.component()),
+                                        networks.hotText(source.component()),
                                         Formats.amps(amps),
                                         device)));
             }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.ohmloom.model.StateId;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * A start as it was followed over time in the whole network, with the sag of the supply and all else the device carries in that
@@ -84,9 +85,8 @@ public record FollowedStart(StateId followed, List<Double> seconds, List<Double>
     }
 
     @Override
-    public String words() {
-        return "comes to " + Formats.amps(runningAmps()) + ", followed over time in state " + followed
-                + " with the sag of the supply";
+    public Text text() {
+        return CheckTexts.text("start.followed", Formats.amps(runningAmps()), followed);
     }
 
     @Override

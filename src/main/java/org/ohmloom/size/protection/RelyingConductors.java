@@ -70,8 +70,12 @@ final class RelyingConductors {
                 .map(each -> Check.judged(
                         Check.Aspect.RATED,
                         first.isEmpty(),
-                        each.wire() + " (" + each.limit().size() + ") may carry "
-                                + Formats.amps(each.limit().ampacityAmps()) + "; the basis allows " + allowance.words(),
+                        CheckTexts.text(
+                                "allows",
+                                each.wire(),
+                                each.limit().size(),
+                                Formats.amps(each.limit().ampacityAmps()),
+                                allowance.text()),
                         allowance
                                 .citation(
                                         instead,

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * Whether a device opens before the one upstream of it.
@@ -15,10 +16,10 @@ import org.ohmloom.units.Formats;
  * @param ratingRatio rating upstream over its own
  * @param shownAmps   current up to which the bands show it, A; empty when they show nothing
  * @param selective   whether the bands show it up to the largest fault, or the ratings are 1 to 2
- * @param sentence    the reasons
+ * @param told        the reasons
  */
 public record Selectivity(
-        ComponentId upstream, double ratingRatio, OptionalDouble shownAmps, boolean selective, String sentence) {
+        ComponentId upstream, double ratingRatio, OptionalDouble shownAmps, boolean selective, Text told) {
 
     /** Ratings in this ratio open one after the other. Common practice, from memory of fuse application notes. */
     public static final double USUAL_RATIO = 2;
@@ -40,17 +41,22 @@ public record Selectivity(
         double ratio = upstreamAmps / ownAmps;
         boolean byBands = shown.isPresent() && shown.getAsDouble() >= largestAmps.orElse(Double.POSITIVE_INFINITY);
         boolean byRatio = ratio >= USUAL_RATIO * (1 - SAME);
-        String bands = own.isEmpty() || above.isEmpty()
-                ? "no published times to compare"
+        Text bands = own.isEmpty() || above.isEmpty()
+                ? CheckTexts.text("selective.no-times")
                 : shown.isPresent()
-                        ? "shown by the bands up to " + Formats.amps(shown.getAsDouble())
-                        : "the bands overlap from the start";
-        String sentence = upstream + " (" + Formats.amps(upstreamAmps) + ") is " + Formats.number(ratio)
-                + " times its rating; " + bands
-                + (byBands
-                        ? ""
-                        : byRatio ? "; beyond, 1 to 2 counts as selective (common practice)" : "; less than 1 to 2");
-        return new Selectivity(upstream, ratio, shown, byBands || byRatio, sentence);
+                        ? CheckTexts.text("selective.shown", Formats.amps(shown.getAsDouble()))
+                        : CheckTexts.text("selective.overlap");
+        Text told = CheckTexts.text(
+                "selective", upstream, Formats.amps(upstreamAmps), Formats.number(ratio), bands);
+        if (!byBands) {
+            told = CheckTexts.text(byRatio ? "selective.counts" : "selective.less", told);
+        }
+        return new Selectivity(upstream, ratio, shown, byBands || byRatio, told);
+    }
+
+    /** The reasons, in English. */
+    public String sentence() {
+        return told.english();
     }
 
     /** The current up to which every row of the own band is faster than the upstream band holds, A. */

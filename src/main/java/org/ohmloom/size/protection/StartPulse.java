@@ -7,6 +7,7 @@ import org.ohmloom.tables.CitedValue;
 import org.ohmloom.tables.DeratingRule;
 import org.ohmloom.tables.WireTables;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * The start of one load as its protective device sees it: followed over time where the study of starts did, otherwise a peak
@@ -27,7 +28,7 @@ import org.ohmloom.units.Formats;
  * @param mayOpen       whether the band leaves it open that one start opens the device
  * @param startsCount   starts it stands by the shares for repeated pulses; 0 when fewer than the table lists, {@link
  *                      #UNLIMITED} for a long one
- * @param sentence      the calculation
+ * @param told          the calculation
  * @param source        rows it rests on
  */
 public record StartPulse(
@@ -39,7 +40,7 @@ public record StartPulse(
         double meltingAmpSquaredSeconds,
         boolean mayOpen,
         int startsCount,
-        String sentence,
+        Text told,
         String source,
         StartShape shape) {
 
@@ -96,23 +97,28 @@ public record StartPulse(
         boolean brief = above <= LONGEST_PULSE_SECONDS;
         int starts = brief ? starts(tables, pulse, melting) : UNLIMITED;
         boolean melts = brief && pulse > melting;
-        String opens = opening.map(step -> "; above " + Formats.amps(step.amps() * ratio) + " for "
-                        + Formats.seconds(shape.secondsAbove(step.amps() * ratio))
-                        + ", where it holds for "
-                        + Formats.seconds(step.minimumSeconds().getAsDouble())
-                        + " only: it may open")
-                .orElse("");
-        String ages = brief
-                ? "; I²t above the rating " + Formats.number(pulse) + " A²s, "
-                        + Formats.percent(melting > 0 ? pulse / melting : 0) + " of the " + Formats.number(melting)
-                        + " A²s that melt it" + (listed.isEmpty() ? " (from its fastest row)" : "") + ": "
-                        + (starts > 0 ? starts + " starts" : "fewer starts than any table lists")
-                : "; above its rating for "
-                        + (Double.isInfinite(above) ? "good" : Formats.seconds(above))
-                        + ", so its shortest times decide"
-                        + (opening.isEmpty() ? ", and it holds" : "");
-        String sentence =
-                load + " starts with " + Formats.amps(shape.peakAmps()) + " and " + shape.words() + opens + ages;
+        Text begins = CheckTexts.text("start", load, Formats.amps(shape.peakAmps()), shape.text());
+        Text opens = opening.map(step -> CheckTexts.text(
+                        "start.may-open",
+                        begins,
+                        Formats.amps(step.amps() * ratio),
+                        Formats.seconds(shape.secondsAbove(step.amps() * ratio)),
+                        Formats.seconds(step.minimumSeconds().getAsDouble())))
+                .orElse(begins);
+        Text told = brief
+                ? CheckTexts.text(
+                        listed.isEmpty() ? "start.ages-row" : "start.ages",
+                        opens,
+                        Formats.number(pulse),
+                        Formats.percent(melting > 0 ? pulse / melting : 0),
+                        Formats.number(melting),
+                        starts > 0
+                                ? CheckTexts.text("start.count", String.valueOf(starts))
+                                : CheckTexts.text("start.too-few"))
+                : CheckTexts.text(
+                        opening.isEmpty() ? "start.long-holds" : "start.long",
+                        opens,
+                        Double.isInfinite(above) ? CheckTexts.text("start.good") : Formats.seconds(above));
         List<String> sources = new ArrayList<>();
         listed.ifPresent(value -> sources.add(value.citation().text()));
         opening.or(() -> last).ifPresent(step -> sources.add(step.citation().text()));
@@ -128,9 +134,14 @@ public record StartPulse(
                 melting,
                 opening.isPresent() || melts,
                 starts,
-                sentence,
+                told,
                 String.join("; ", sources),
                 shape);
+    }
+
+    /** The calculation, in English. */
+    public String sentence() {
+        return told.english();
     }
 
     /** Whether this tries the device harder than another start does. */

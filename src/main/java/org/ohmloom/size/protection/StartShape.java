@@ -2,6 +2,7 @@ package org.ohmloom.size.protection;
 
 import java.util.Optional;
 import org.ohmloom.model.StateId;
+import org.ohmloom.words.Text;
 
 /** The current of a protective device over the time a load behind it starts. */
 public sealed interface StartShape permits EnteredStart, FollowedStart {
@@ -28,7 +29,7 @@ public sealed interface StartShape permits EnteredStart, FollowedStart {
     double lastSeconds();
 
     /** Where it comes from, in words. */
-    String words();
+    Text text();
 
     /** The operating state it was followed in; empty for one that was not. */
     Optional<StateId> state();

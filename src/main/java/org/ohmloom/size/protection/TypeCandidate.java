@@ -80,8 +80,8 @@ public record TypeCandidate(ProtectiveDevice device, List<Check> checks, Outcome
         Check first = failed().get(0);
         List<Check> others = failed().subList(1, failed().size());
         return others.isEmpty()
-                ? TEXTS.text("fails", Constants.text(first.aspect()), first.sentence())
-                : TEXTS.text("fails-also", Constants.text(first.aspect()), first.sentence(), aspects(others));
+                ? TEXTS.text("fails", Constants.text(first.aspect()), first.told())
+                : TEXTS.text("fails-also", Constants.text(first.aspect()), first.told(), aspects(others));
     }
 
     /** What some checks are about. */

@@ -238,7 +238,7 @@ final class TypeSearch {
                 .map(each -> Check.judged(
                         Check.Aspect.SELECTIVE,
                         false,
-                        "for a device behind it: " + each.sentence(),
+                        CheckTexts.text("behind-it", each.told()),
                         Selectivity.SOURCE));
     }
 

@@ -12,6 +12,7 @@ import org.ohmloom.size.protection.Check;
 import org.ohmloom.size.protection.ConductorProtection;
 import org.ohmloom.size.protection.DeviceProtection;
 import org.ohmloom.size.protection.ProtectionResults;
+import org.ohmloom.words.Constants;
 import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.inspect.Inspection.Fact;
 import org.ohmloom.workbench.inspect.Inspection.Facts;
@@ -35,7 +36,7 @@ final class ProtectionFacts {
                 for (ConductorProtection each : device.conductors()) {
                     if (each.wire().equals(wire)) {
                         facts.add(fact(device, each));
-                        melting = Optional.of(each.meltingWords());
+                        melting = Optional.of(Words.said(each.melting()));
                     }
                 }
             }
@@ -45,10 +46,10 @@ final class ProtectionFacts {
     }
 
     private static Fact fact(DeviceProtection device, ConductorProtection conductor) {
-        String text = conductor.words();
+        String text = Words.said(conductor.text());
         boolean burns = conductor.isProtected().filter(safe -> !safe).isPresent();
         String verdict =
-                conductor.isProtected().isEmpty() ? "" : burns ? WORDS.get("protection.not-protected") : "protected. ";
+                conductor.isProtected().isEmpty() ? "" : burns ? WORDS.get("protection.not-protected") : WORDS.get("protection.protected");
         return new Fact(WORDS.get("protection.by", device.device()), verdict + text, burns ? Tone.ERROR : Tone.PLAIN);
     }
 
@@ -62,7 +63,7 @@ final class ProtectionFacts {
     }
 
     private static Fact fact(Check check) {
-        String verdict = check.verdict().words().toLowerCase(Locale.ROOT);
+        String verdict = Words.said(Constants.text(check.verdict()).lowerCase());
         Tone tone =
                 switch (check.verdict()) {
                     case MET -> Tone.PLAIN;
@@ -70,8 +71,8 @@ final class ProtectionFacts {
                     case NOT_JUDGED -> Tone.SOFT;
                 };
         return new Fact(
-                TradeWords.capital(check.aspect().words()),
-                verdict + ". " + TradeWords.capital(check.sentence()),
+                TradeWords.capital(TradeWords.named(check.aspect())),
+                verdict + ". " + TradeWords.capital(Words.said(check.told())),
                 tone);
     }
 

@@ -23,6 +23,7 @@ import org.ohmloom.size.protection.OutputProtection;
 import org.ohmloom.size.protection.ProtectionResults;
 import org.ohmloom.size.protection.TypeCandidate;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Constants;
 import org.ohmloom.workbench.desk.Readout;
 import org.ohmloom.workbench.sheet.CellText;
 import org.ohmloom.workbench.sheet.Column;
@@ -70,7 +71,7 @@ public final class ProtectionStudy implements Study<ProtectionStudy.Row> {
             if (check.isEmpty()) {
                 return CellText.EMPTY;
             }
-            String tip = check.get().sentence();
+            String tip = Words.said(check.get().told());
             return switch (check.get().verdict()) {
                 case MET -> CellText.of(WORDS.get("protection.yes"), 2).saying(tip);
                 case NOT_MET -> CellText.of(WORDS.get("protection.no"), 0)
@@ -291,21 +292,21 @@ public final class ProtectionStudy implements Study<ProtectionStudy.Row> {
         List<String> steps = new ArrayList<>();
         row.device().ifPresent(device -> {
             for (Check check : device.checks()) {
-                steps.add(TradeWords.capital(check.aspect().words()) + ": "
-                        + check.verdict().words().toLowerCase(Locale.ROOT) + ". "
-                        + TradeWords.capital(check.sentence()) + " ("
+                steps.add(TradeWords.capital(TradeWords.named(check.aspect())) + ": "
+                        + Words.said(Constants.text(check.verdict()).lowerCase()) + ". "
+                        + TradeWords.capital(Words.said(check.told())) + " ("
                         + check.source() + ")");
             }
-            steps.add(WORDS.get("protection.may-carry-2", device.rating().words()));
+            steps.add(WORDS.get("protection.may-carry-2", device.rating().text()));
             device.minimumFault().ifPresent(fault -> steps.add(WORDS.get("protection.smallest-fault-2", fault.told())));
             device.maximumFault().ifPresent(fault -> steps.add(WORDS.get("protection.largest-fault-2", fault.told())));
             device.starts()
-                    .forEach(start -> steps.add(WORDS.get("protection.start-of", start.load(), start.sentence())));
+                    .forEach(start -> steps.add(WORDS.get("protection.start-of", start.load(), start.told())));
             device.conductors().stream()
                     .limit(MOST_CONDUCTORS)
-                    .map(ConductorProtection::words)
+                    .map(conductor -> Words.said(conductor.text()))
                     .forEach(steps::add);
-            device.selectivity().forEach(each -> steps.add(WORDS.get("protection.upstream", each.sentence())));
+            device.selectivity().forEach(each -> steps.add(WORDS.get("protection.upstream", each.told())));
         });
         row.proposal().ifPresent(proposal -> proposal.types().forEach(type -> steps.add(told(type))));
         row.output().ifPresent(output -> {
