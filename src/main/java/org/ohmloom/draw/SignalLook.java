@@ -22,11 +22,14 @@ public record SignalLook(Ink ink, LinePattern pattern, Text word) {
             case RETURN -> new SignalLook(Ink.RETURN, LinePattern.LONG_DASH_DOT, Words.text("signal.return"));
             case REFERENCE_SUPPLY -> new SignalLook(
                     Ink.REFERENCE_SUPPLY, LinePattern.LONG_DASH_DOUBLE_DOT, Words.text("signal.reference-supply"));
-            case REFERENCE_RETURN -> new SignalLook(Ink.REFERENCE_RETURN, LinePattern.DOTTED, Words.text("signal.reference-return"));
-            case ANALOGUE_SIGNAL -> new SignalLook(Ink.ANALOGUE_SIGNAL, LinePattern.DASH_DOT, Words.text("signal.analogue-signal"));
+            case REFERENCE_RETURN -> new SignalLook(
+                    Ink.REFERENCE_RETURN, LinePattern.DOTTED, Words.text("signal.reference-return"));
+            case ANALOGUE_SIGNAL -> new SignalLook(
+                    Ink.ANALOGUE_SIGNAL, LinePattern.DASH_DOT, Words.text("signal.analogue-signal"));
             case PULSE_SIGNAL -> new SignalLook(
                     Ink.PULSE_SIGNAL, LinePattern.DASH_DOUBLE_DOT, Words.text("signal.pulse-signal"));
-            case DATA_BUS -> new SignalLook(Ink.DATA_BUS, LinePattern.LONG_DASH_DOUBLE_SHORT_DASH, Words.text("signal.data-bus"));
+            case DATA_BUS -> new SignalLook(
+                    Ink.DATA_BUS, LinePattern.LONG_DASH_DOUBLE_SHORT_DASH, Words.text("signal.data-bus"));
             case SHIELD -> new SignalLook(Ink.SHIELD, LinePattern.DASHED, Words.text("signal.shield"));
         };
     }

@@ -100,7 +100,8 @@ final class LoopSection {
                 rows.add(Row.of(
                         Cell.number(number).toned(Cell.Tone.STRONG),
                         Cell.number(k + 1),
-                        Cell.text(Named.member(drawn, loop.loop().members().get(k)).english()),
+                        Cell.text(Named.member(drawn, loop.loop().members().get(k))
+                                .english()),
                         Cell.text(state.get().value()),
                         Cell.number(amps.get(k))));
             }

@@ -20,7 +20,6 @@ public enum SpreadKind {
     /** Air everywhere, warmer or cooler by as much. */
     AMBIENT;
 
-
     /** What it is, in words. */
     public String words() {
         return Constants.text(this).english();

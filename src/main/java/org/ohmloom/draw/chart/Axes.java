@@ -172,6 +172,7 @@ final class Axes {
     }
 
     private static Text title(Dimension dimension) {
-        return ChartTexts.text("axis." + dimension.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        return ChartTexts.text(
+                "axis." + dimension.name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 }

@@ -33,7 +33,9 @@ record Axis(Text title, Unit unit, double from, double to, boolean logarithmic, 
 
     /** The title with its unit: "Voltage, V". */
     Text heading() {
-        return title.isEmpty() || unit.symbol().isEmpty() ? title : Text.joined(", ", List.of(title, Text.of(unit.symbol())));
+        return title.isEmpty() || unit.symbol().isEmpty()
+                ? title
+                : Text.joined(", ", List.of(title, Text.of(unit.symbol())));
     }
 
     /** Count of steps between numbers. */

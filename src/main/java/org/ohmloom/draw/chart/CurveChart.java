@@ -24,8 +24,7 @@ import org.ohmloom.words.Text;
  * @param second   the curve at the right, if there is one
  * @param element  id of the element it belongs to
  */
-public record CurveChart(
-        Text title, Text subtitle, Text heading, Curve first, Optional<Curve> second, String element) {
+public record CurveChart(Text title, Text subtitle, Text heading, Curve first, Optional<Curve> second, String element) {
 
     private static final double KEY_MM = 5;
     private static final double SAMPLE_MM = 12;

@@ -120,7 +120,14 @@ final class ReturnShelf {
             write(value, centre, y, Weight.REGULAR, Ink.TEXT, column, element);
         }
         y += ReturnPlan.ROW_MM;
-        write(cut(pen.said(column.second()), Weight.REGULAR, room), centre, y, Weight.REGULAR, Ink.TEXT, column, element);
+        write(
+                cut(pen.said(column.second()), Weight.REGULAR, room),
+                centre,
+                y,
+                Weight.REGULAR,
+                Ink.TEXT,
+                column,
+                element);
         boolean names = plan.picture().columns().stream()
                 .anyMatch(each -> !each.name().isEmpty() && !each.name().equals(each.label()));
         if (names) {

@@ -106,8 +106,8 @@ final class SignedLayout {
             most = Math.max(most, allowed);
             least = least < 0 ? Math.min(least, -allowed) : least;
         }
-        return Axes.plain(
-                Text.joined(", ", List.of(chart.quantity(), Text.of(chart.unit()))), least, most, (int) Math.max(2, Math.min(8, roomMm / 16)));
+        return Axes.plain(Text.joined(", ", List.of(chart.quantity(), Text.of(chart.unit()))), least, most, (int)
+                Math.max(2, Math.min(8, roomMm / 16)));
     }
 
     Scene scene() {

@@ -26,7 +26,6 @@ import org.ohmloom.heat.WireRating;
 import org.ohmloom.model.ElementId;
 import org.ohmloom.model.Wire;
 import org.ohmloom.model.WireId;
-import org.ohmloom.solve.BranchFlow;
 import org.ohmloom.solve.Solution;
 import org.ohmloom.units.Formats;
 import org.ohmloom.words.Text;
@@ -219,7 +218,8 @@ final class FlowDrawing {
     private String words(FlowEdge edge, FlowEdge.Step step, double useRatio) {
         Branch branch = step.branch();
         List<Text> what = new ArrayList<>();
-        what.add(Text.of(branch.element().map(ElementId::value).orElse(branch.id().value())));
+        what.add(Text.of(
+                branch.element().map(ElementId::value).orElse(branch.id().value())));
         wire(branch).ifPresent(wire -> {
             what.add(SignalLook.of(wire.signalClass()).word());
             WireRating rating = analysis.ratings().get(wire.id());

@@ -81,8 +81,13 @@ public final class FlowPicture {
         var heading = drawing.text(drawing.said(title), at, TITLE_MM, Anchor.START, Weight.BOLD, Ink.TEXT);
         items.add(Item.of(Layer.SHEET, heading));
         Text about = FlowTexts.text(state.isPresent() ? "width-mean" : "width-rms");
-        var line =
-                drawing.text(drawing.said(about), at.plus(0, 4.2), FlowDrawing.SMALL_MM, Anchor.START, Weight.REGULAR, Ink.SOFT_TEXT);
+        var line = drawing.text(
+                drawing.said(about),
+                at.plus(0, 4.2),
+                FlowDrawing.SMALL_MM,
+                Anchor.START,
+                Weight.REGULAR,
+                Ink.SOFT_TEXT);
         items.add(Item.of(Layer.SHEET, line));
         double x = EDGE_MM + line.widthMm() + 6;
         for (double sample : widths.samples()) {

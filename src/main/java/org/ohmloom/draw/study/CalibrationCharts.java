@@ -13,8 +13,8 @@ import org.ohmloom.signal.calibration.CurvePoint;
 import org.ohmloom.signal.calibration.SensorCalibration;
 import org.ohmloom.signal.calibration.SignalKind;
 import org.ohmloom.units.Dimension;
-import org.ohmloom.words.Text;
 import org.ohmloom.words.Constants;
+import org.ohmloom.words.Text;
 
 /** The calibration curve of a channel: what the sensor gives, and the voltage at the pin where that is another thing. */
 public final class CalibrationCharts {
@@ -40,7 +40,8 @@ public final class CalibrationCharts {
         }
         boolean other = curve.kind() == SignalKind.RESISTANCE || curve.kind() == SignalKind.CURRENT;
         return new CurveChart(
-                Text.of(calibration.channel().name() + ", " + calibration.channel().at()),
+                Text.of(calibration.channel().name() + ", "
+                        + calibration.channel().at()),
                 Text.of(curve.formula()),
                 Text.of(measurement.quantity() + ", " + measurement.unit()),
                 new Curve(

@@ -44,7 +44,8 @@ public final class ChargeCharts {
         }
         Optional<String> element = Optional.of(battery.battery().value());
         List<TimeLimit> limits = run.untilVolts().stream()
-                .mapToObj(value -> new TimeLimit(StudyTexts.text("charge.asked", Formats.volts(value)), Dimension.VOLTAGE, value))
+                .mapToObj(value ->
+                        new TimeLimit(StudyTexts.text("charge.asked", Formats.volts(value)), Dimension.VOLTAGE, value))
                 .toList();
         List<TimeSpan> spans = run.steps().stream()
                 .filter(step -> step.durationSeconds() > 0)

@@ -35,14 +35,18 @@ public final class DutyCharts {
             return Optional.empty();
         }
         List<BarRow> rows = new ArrayList<>();
-        rows.add(row(StudyTexts.text("duty.feed", output.output()), output.feed(), OptionalDouble.empty(), Optional.empty()));
+        rows.add(row(
+                StudyTexts.text("duty.feed", output.output()),
+                output.feed(),
+                OptionalDouble.empty(),
+                Optional.empty()));
         Set<BranchId> way = new LinkedHashSet<>();
         for (OutputDuty.BehindOutput each : output.loads()) {
             Optional<String> element = Optional.of(each.load().value());
             rows.add(row(StudyTexts.text("duty.load", each.load()), each.flow(), OptionalDouble.empty(), element));
             each.freewheel()
-                    .ifPresent(flow ->
-                            rows.add(row(StudyTexts.text("duty.freewheel", each.load()), flow, OptionalDouble.empty(), element)));
+                    .ifPresent(flow -> rows.add(row(
+                            StudyTexts.text("duty.freewheel", each.load()), flow, OptionalDouble.empty(), element)));
             LoadVolts volts = solution.get().loads().get(each.load());
             if (volts != null) {
                 way.addAll(volts.feedPath());
@@ -56,12 +60,16 @@ public final class DutyCharts {
             if (rating != null) {
                 solution.get()
                         .flow(branch)
-                        .ifPresent(flow ->
-                                rows.add(row(StudyTexts.text("duty.wire", branch), flow, limit(rating), Optional.of(branch.value()))));
+                        .ifPresent(flow -> rows.add(row(
+                                StudyTexts.text("duty.wire", branch),
+                                flow,
+                                limit(rating),
+                                Optional.of(branch.value()))));
             }
         }
         return Optional.of(new BarChart(
-                StudyTexts.text("duty", output.output(), Formats.percent(output.pulse().dutyFraction())),
+                StudyTexts.text(
+                        "duty", output.output(), Formats.percent(output.pulse().dutyFraction())),
                 Text.of(state.name() + ", " + Formats.hertz(output.pulse().frequencyHertz())),
                 Dimension.CURRENT,
                 List.of(StudyTexts.text("on"), StudyTexts.text("rms"), StudyTexts.text("mean")),

@@ -43,7 +43,10 @@ public final class OffsetCharts {
                     .mapToDouble(OffsetShare::volts)
                     .sum();
             rows.add(SignedRow.of(
-                    SignedRow.Kind.REST, StudyTexts.text("offset.rest", shares.size() - single), milli(rest), Optional.empty()));
+                    SignedRow.Kind.REST,
+                    StudyTexts.text("offset.rest", shares.size() - single),
+                    milli(rest),
+                    Optional.empty()));
         }
         rows.add(SignedRow.of(
                 SignedRow.Kind.SUM,

@@ -59,13 +59,16 @@ public final class ProtectionCharts {
                 device.band().map(band -> List.of(band(device, band))).orElse(List.of());
         List<TimeCurrentCurve> lines = new ArrayList<>();
         conductor.ifPresent(each -> lines.add(new TimeCurrentCurve(
-                StudyTexts.text("protection.limit", each.wire(), each.limit().size().replace("mm2", "mm²")),
+                StudyTexts.text(
+                        "protection.limit", each.wire(), each.limit().size().replace("mm2", "mm²")),
                 points(curves.conductorLimit()),
                 Optional.of(each.wire().value()))));
         for (int k = 0; k < Math.min(MOST_STARTS, curves.starts().size()); k++) {
             String load = curves.startLoads().get(k);
             lines.add(new TimeCurrentCurve(
-                    StudyTexts.text("protection.start", load), points(curves.starts().get(k)), Optional.of(load)));
+                    StudyTexts.text("protection.start", load),
+                    points(curves.starts().get(k)),
+                    Optional.of(load)));
         }
         List<CurrentLimit> currents = currents(device, curves);
         if (bands.isEmpty() && lines.isEmpty() && currents.isEmpty()) {
@@ -103,16 +106,19 @@ public final class ProtectionCharts {
         List<CurrentLimit> currents = new ArrayList<>();
         if (curves.runningAmps() > 0) {
             currents.add(new CurrentLimit(
-                    StudyTexts.text("protection.runs-at", Formats.amps(curves.runningAmps())), curves.runningAmps(), CurrentLimit.Kind.USE));
+                    StudyTexts.text("protection.runs-at", Formats.amps(curves.runningAmps())),
+                    curves.runningAmps(),
+                    CurrentLimit.Kind.USE));
         }
         double may = device.rating().continuousAmps();
-        currents.add(new CurrentLimit(StudyTexts.text("protection.may-carry", Formats.amps(may)), may, CurrentLimit.Kind.CONTINUOUS));
+        currents.add(new CurrentLimit(
+                StudyTexts.text("protection.may-carry", Formats.amps(may)), may, CurrentLimit.Kind.CONTINUOUS));
         curves.minimumFaultAmps()
-                .ifPresent(amps -> currents.add(
-                        new CurrentLimit(StudyTexts.text("protection.smallest", Formats.amps(amps)), amps, CurrentLimit.Kind.FAULT)));
+                .ifPresent(amps -> currents.add(new CurrentLimit(
+                        StudyTexts.text("protection.smallest", Formats.amps(amps)), amps, CurrentLimit.Kind.FAULT)));
         curves.maximumFaultAmps()
-                .ifPresent(amps -> currents.add(
-                        new CurrentLimit(StudyTexts.text("protection.largest", Formats.amps(amps)), amps, CurrentLimit.Kind.FAULT)));
+                .ifPresent(amps -> currents.add(new CurrentLimit(
+                        StudyTexts.text("protection.largest", Formats.amps(amps)), amps, CurrentLimit.Kind.FAULT)));
         return currents;
     }
 

@@ -20,16 +20,18 @@ public final class SensorCharts {
     public static SignedBars of(Harness harness, SensorBudget budget) {
         Optional<String> element = Optional.of(budget.sensor().value());
         List<SignedRow> rows = new ArrayList<>();
-        budget.known().forEach(part -> rows.add(SignedRow.of(SignedRow.Kind.PART, Text.of(part.name()), part.error(), element)));
+        budget.known()
+                .forEach(part ->
+                        rows.add(SignedRow.of(SignedRow.Kind.PART, Text.of(part.name()), part.error(), element)));
         if (budget.known().size() > 1) {
             rows.add(SignedRow.of(SignedRow.Kind.SUM, StudyTexts.text("sensor.known"), budget.knownError(), element));
         }
         budget.tolerances()
-                .forEach(part ->
-                        rows.add(SignedRow.of(SignedRow.Kind.SPAN, Text.of(part.name()), Math.abs(part.error()), element)));
+                .forEach(part -> rows.add(
+                        SignedRow.of(SignedRow.Kind.SPAN, Text.of(part.name()), Math.abs(part.error()), element)));
         if (budget.tolerances().size() > 1) {
-            rows.add(
-                    SignedRow.of(SignedRow.Kind.SPAN, StudyTexts.text("sensor.tolerances"), budget.toleranceError(), element));
+            rows.add(SignedRow.of(
+                    SignedRow.Kind.SPAN, StudyTexts.text("sensor.tolerances"), budget.toleranceError(), element));
         }
         budget.ripple()
                 .ifPresent(ripple ->
@@ -37,7 +39,10 @@ public final class SensorCharts {
         rows.add(SignedRow.of(SignedRow.Kind.SUM, StudyTexts.text("sensor.worst"), budget.worstError(), element));
         return new SignedBars(
                 StudyTexts.text("sensor", Named.label(harness, budget.sensor()), budget.unit(), budget.pin()),
-                StudyTexts.text("sensor.about", Named.state(harness, budget.state()), Formats.number(budget.reading()) + " " + budget.quantityUnit()),
+                StudyTexts.text(
+                        "sensor.about",
+                        Named.state(harness, budget.state()),
+                        Formats.number(budget.reading()) + " " + budget.quantityUnit()),
                 StudyTexts.text("sensor.axis"),
                 budget.quantityUnit(),
                 Text.NONE,

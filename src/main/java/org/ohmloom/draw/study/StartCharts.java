@@ -40,7 +40,12 @@ public final class StartCharts {
         List<TimeMark> marks = new ArrayList<>();
         List<SupplySag> sags = run.sags().stream().limit(MOST_SAGS).toList();
         for (SupplySag sag : sags) {
-            traces.add(trace(StudyTexts.text("start.at", label(harness, sag.id())), Dimension.VOLTAGE, run, sag.volts(), sag.id()));
+            traces.add(trace(
+                    StudyTexts.text("start.at", label(harness, sag.id())),
+                    Dimension.VOLTAGE,
+                    run,
+                    sag.volts(),
+                    sag.id()));
         }
         List<StarterTrace> starters = run.starters().stream()
                 .sorted(Comparator.comparingDouble(StarterTrace::peakAmps).reversed())
@@ -65,7 +70,8 @@ public final class StartCharts {
         sags.stream()
                 .findFirst()
                 .ifPresent(sag -> marks.add(new TimeMark(
-                        StudyTexts.text("start.lowest", Formats.volts(sag.lowestVolts()), Formats.seconds(sag.lowestSeconds())),
+                        StudyTexts.text(
+                                "start.lowest", Formats.volts(sag.lowestVolts()), Formats.seconds(sag.lowestSeconds())),
                         Dimension.VOLTAGE,
                         sag.lowestSeconds(),
                         sag.lowestVolts())));
@@ -100,7 +106,11 @@ public final class StartCharts {
             return;
         }
         largest.forEach(starter -> traces.add(trace(
-                StudyTexts.text("start.current", label(harness, starter.id())), Dimension.CURRENT, run, starter.amps(), starter.id())));
+                StudyTexts.text("start.current", label(harness, starter.id())),
+                Dimension.CURRENT,
+                run,
+                starter.amps(),
+                starter.id())));
     }
 
     /** Least voltages with the names of what needs them, each voltage once. */

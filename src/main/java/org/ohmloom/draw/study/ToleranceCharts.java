@@ -15,8 +15,8 @@ import org.ohmloom.draw.chart.Stack;
 import org.ohmloom.model.Harness;
 import org.ohmloom.units.Dimension;
 import org.ohmloom.units.Formats;
-import org.ohmloom.words.Text;
 import org.ohmloom.words.Constants;
+import org.ohmloom.words.Text;
 
 /** A result over all harnesses drawn, and what makes its spread. */
 public final class ToleranceCharts {
@@ -33,7 +33,9 @@ public final class ToleranceCharts {
     private static BarChart values(Harness harness, Outcome outcome) {
         Measure measure = outcome.watch().measure();
         return new BarChart(
-                Text.joined(": ", List.of(Text.of(Named.label(harness, outcome.watch().subject())), Constants.text(measure))),
+                Text.joined(
+                        ": ",
+                        List.of(Text.of(Named.label(harness, outcome.watch().subject())), Constants.text(measure))),
                 Text.of(Named.state(harness, outcome.watch().state())),
                 measure.unit().dimension(),
                 List.of(StudyTexts.text("tolerance.value")),

@@ -149,7 +149,8 @@ final class BusStudy implements Study<BusRow> {
         Optional<BarChart> chart = row.message().isEmpty()
                 ? BusCharts.load(row.reading(), mostLoad())
                 : BusCharts.responses(row.reading());
-        return chart.map(each -> new Picture(Words.said(each.title()), (fonts, widthMm, heightMm) -> each.scene(fonts, widthMm)));
+        return chart.map(each ->
+                new Picture(Words.said(each.title()), (fonts, widthMm, heightMm) -> each.scene(fonts, widthMm)));
     }
 
     @Override

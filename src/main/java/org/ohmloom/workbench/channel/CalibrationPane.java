@@ -265,7 +265,9 @@ final class CalibrationPane extends JPanel {
                 of.channel().map(was -> was.with(sensor)).orElseGet(() -> input.reading(of.component(), sensor));
         Optional<SensorCalibration> calibration =
                 SensorCalibration.of(now, TypedNumbers.optional(rate.getText(), Unit.HERTZ), rules);
-        chart.show(calibration.flatMap(CalibrationCharts::of).map(curve -> new Picture(Words.said(curve.title()), curve::scene)));
+        chart.show(calibration
+                .flatMap(CalibrationCharts::of)
+                .map(curve -> new Picture(Words.said(curve.title()), curve::scene)));
         List<String> lines = new ArrayList<>();
         calibration.map(each -> new CalibrationTold(words, each)).ifPresent(each -> {
             lines.addAll(each.problems());

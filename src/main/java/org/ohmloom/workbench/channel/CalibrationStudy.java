@@ -118,7 +118,9 @@ final class CalibrationStudy implements Study<ChannelReading> {
 
     @Override
     public Optional<Picture> picture(Readout readout, ChannelReading row, Optional<String> selected) {
-        return row.calibration().flatMap(CalibrationCharts::of).map(chart -> new Picture(Words.said(chart.title()), chart::scene));
+        return row.calibration()
+                .flatMap(CalibrationCharts::of)
+                .map(chart -> new Picture(Words.said(chart.title()), chart::scene));
     }
 
     @Override

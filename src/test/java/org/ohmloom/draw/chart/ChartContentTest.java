@@ -72,7 +72,8 @@ class ChartContentTest {
     @Test
     void betweenTwoRowsTheSoonestOpeningIsThatOfTheUpperRow() {
         // At 40 A, between 30 A (0.15 s) and 52.5 A (0.04 s), it may open after 0.04 s.
-        List<TimeCurrentCurve.At> soonest = new OpeningBand(Text.of("F"), ChartExamples.rows(15), Optional.empty()).soonest(1e6);
+        List<TimeCurrentCurve.At> soonest =
+                new OpeningBand(Text.of("F"), ChartExamples.rows(15), Optional.empty()).soonest(1e6);
         assertEquals(0.04, at(soonest, 40));
         assertEquals(0.75, at(soonest, 18));
     }
@@ -89,9 +90,13 @@ class ChartContentTest {
     @Test
     void everyTraceHasItsLabelAndAPatternOfItsOwn() {
         Scene scene = ChartExamples.start().scene(FONTS, 211, 95);
-        List<String> texts =
-                ChartPicturesTest.texts(scene).stream().map(org.ohmloom.draw.Text::text).toList();
-        ChartExamples.start().traces().forEach(trace -> assertTrue(texts.contains(trace.label().english()), trace.label().english()));
+        List<String> texts = ChartPicturesTest.texts(scene).stream()
+                .map(org.ohmloom.draw.Text::text)
+                .toList();
+        ChartExamples.start()
+                .traces()
+                .forEach(trace -> assertTrue(
+                        texts.contains(trace.label().english()), trace.label().english()));
         assertTrue(texts.contains("U1 works down to 9 V"));
         assertTrue(texts.contains("lowest 9.5 V"));
         Set<LinePattern> patterns = new HashSet<>();
@@ -111,11 +116,15 @@ class ChartContentTest {
                     List.of(new TimeTrace.Sample(0, 12 + k * 0.001), new TimeTrace.Sample(1, 12.5 + k * 0.001)),
                     Optional.empty()));
         }
-        Scene scene = TimeChart.of(Text.of("Many"), Text.of(""), traces, List.of(), List.of()).scene(FONTS, 211, 95);
-        List<String> texts =
-                ChartPicturesTest.texts(scene).stream().map(org.ohmloom.draw.Text::text).toList();
-        traces.forEach(trace ->
-                assertEquals(1, texts.stream().filter(trace.label().english()::equals).count(), trace.label().english()));
+        Scene scene = TimeChart.of(Text.of("Many"), Text.of(""), traces, List.of(), List.of())
+                .scene(FONTS, 211, 95);
+        List<String> texts = ChartPicturesTest.texts(scene).stream()
+                .map(org.ohmloom.draw.Text::text)
+                .toList();
+        traces.forEach(trace -> assertEquals(
+                1,
+                texts.stream().filter(trace.label().english()::equals).count(),
+                trace.label().english()));
         assertEquals(List.of(), ChartPicturesTest.overlaps(scene));
         assertEquals(List.of(), ChartPicturesTest.outside(scene));
     }
@@ -128,8 +137,8 @@ class ChartContentTest {
                 Dimension.VOLTAGE,
                 List.of(new TimeTrace.Sample(0, 9.1), new TimeTrace.Sample(0.5, 12), new TimeTrace.Sample(1, 12.9)),
                 Optional.of("T"));
-        Scene scene =
-                TimeChart.of(Text.of("Where"), Text.of(""), List.of(trace), List.of(), List.of()).scene(FONTS, 211, 95);
+        Scene scene = TimeChart.of(Text.of("Where"), Text.of(""), List.of(trace), List.of(), List.of())
+                .scene(FONTS, 211, 95);
         Extent plot = scene.items().stream()
                 .filter(item -> item.mark() instanceof Box)
                 .map(item -> ((Box) item.mark()).extent())
@@ -143,8 +152,9 @@ class ChartContentTest {
     @Test
     void aBarSaysItsKindItsNumberAndTheLevelItIsHeldAgainst() {
         Scene scene = ChartExamples.bars().scene(FONTS, 211);
-        List<String> texts =
-                ChartPicturesTest.texts(scene).stream().map(org.ohmloom.draw.Text::text).toList();
+        List<String> texts = ChartPicturesTest.texts(scene).stream()
+                .map(org.ohmloom.draw.Text::text)
+                .toList();
         assertTrue(texts.containsAll(List.of("on", "RMS", "mean", "may carry", "1.25 A", "625 mA")), texts.toString());
         assertTrue(scene.items().stream()
                 .flatMap(item -> item.description().stream())
@@ -154,13 +164,21 @@ class ChartContentTest {
     @Test
     void thingsThatCannotBeDrawnAreRefused() {
         assertThrows(IllegalArgumentException.class, () -> new TimeTrace.Sample(Double.NaN, 1));
-        assertThrows(IllegalArgumentException.class, () -> TimeChart.of(Text.of("Empty"), Text.of(""), List.of(), List.of(), List.of()));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> TimeChart.of(Text.of("Empty"), Text.of(""), List.of(), List.of(), List.of()));
         assertThrows(
                 IllegalArgumentException.class,
                 () -> new TimeCurrentChart(Text.of("Empty"), Text.of(""), List.of(), List.of(), List.of()));
         assertThrows(
                 IllegalArgumentException.class,
-                () -> new BarChart(Text.of("b"), Text.of(""), Dimension.CURRENT, List.of(Text.of("on")), Text.NONE, List.of(BarRow.of(Text.of("r"), 1, 2))));
+                () -> new BarChart(
+                        Text.of("b"),
+                        Text.of(""),
+                        Dimension.CURRENT,
+                        List.of(Text.of("on")),
+                        Text.NONE,
+                        List.of(BarRow.of(Text.of("r"), 1, 2))));
     }
 
     @Test

@@ -111,6 +111,10 @@ final class ChartExamples {
                                 OptionalDouble.of(2.7),
                                 Optional.of("W7")),
                         BarRow.of(Text.of("W8 to the fan"), 2.5, 2.5, 2.5),
-                        BarRow.of(Text.of("W9 return of the fan, a long name that has to be cut somewhere"), 2.5, 2.5, 0)));
+                        BarRow.of(
+                                Text.of("W9 return of the fan, a long name that has to be cut somewhere"),
+                                2.5,
+                                2.5,
+                                0)));
     }
 }

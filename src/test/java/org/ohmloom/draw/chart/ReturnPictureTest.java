@@ -81,7 +81,8 @@ class ReturnPictureTest {
         // of the way.
         Basin half = basin("G1", 0.050, 10, 0.020);
         Basin full = basin("G2", 0.100, 20, 0);
-        Scene scene = new ReturnPicture(Text.of("Cruise"), Text.of(""), Text.of("BAT1 −"), List.of(half, full)).scene(FONTS, 150, 95);
+        Scene scene = new ReturnPicture(Text.of("Cruise"), Text.of(""), Text.of("BAT1 −"), List.of(half, full))
+                .scene(FONTS, 150, 95);
         List<Box> way = boxes(scene, "G1");
         Extent rest = way.get(0).extent();
         Extent joint = way.get(1).extent();
@@ -96,7 +97,10 @@ class ReturnPictureTest {
     @Test
     void aBasinBelowTheReferenceHangsThere() {
         Scene scene = new ReturnPicture(
-                        Text.of("Charging"), Text.of(""), Text.of("BAT1 −"), List.of(basin("G1", -0.030, -5, -0.010), basin("G2", 0.060, 5, 0)))
+                        Text.of("Charging"),
+                        Text.of(""),
+                        Text.of("BAT1 −"),
+                        List.of(basin("G1", -0.030, -5, -0.010), basin("G2", 0.060, 5, 0)))
                 .scene(FONTS, 150, 95);
         Extent up = boxes(scene, "G2").get(0).extent();
         Extent down = boxes(scene, "G1").get(0).extent();
@@ -110,7 +114,8 @@ class ReturnPictureTest {
     @Test
     void aGroundWithoutCurrentHasADottedWayAndAFifthTerminalStandsInASecondRow() {
         Basin idle = new Basin("G1", "G1", "", Text.of(""), "", 5, 4, 0, 0.05, 0, 0, OptionalDouble.empty());
-        Scene scene = new ReturnPicture(Text.of(""), Text.of(""), Text.of("BAT1 −"), List.of(idle)).scene(FONTS, 150, 95);
+        Scene scene =
+                new ReturnPicture(Text.of(""), Text.of(""), Text.of("BAT1 −"), List.of(idle)).scene(FONTS, 150, 95);
         assertTrue(scene.itemsOf("G1").stream()
                 .anyMatch(item -> item.mark() instanceof Line line && line.pattern() == LinePattern.DOTTED));
         List<Disc> dots = scene.itemsOf("G1").stream()
@@ -127,7 +132,8 @@ class ReturnPictureTest {
     void limitsLieAtTheirHeightAndWhatIsBeyondSaysSoWithoutColour() {
         Gauge over = gauge("U1", Gauge.Kind.UNIT_GROUND, 0.08, 0.05);
         Gauge within = gauge("S1", Gauge.Kind.SENSOR_RETURN, 0.02, 0.1);
-        Scene scene = new ReturnPicture(Text.of(""), Text.of(""), Text.of("BAT1 −"), List.of(over, within)).scene(FONTS, 150, 95);
+        Scene scene = new ReturnPicture(Text.of(""), Text.of(""), Text.of("BAT1 −"), List.of(over, within))
+                .scene(FONTS, 150, 95);
         List<Line> limits = scene.items().stream()
                 .filter(item -> item.mark() instanceof Line line
                         && line.pattern() == LinePattern.DASHED
@@ -145,16 +151,25 @@ class ReturnPictureTest {
                 .anyMatch(item -> item.mark() instanceof Area area
                         && area.points().size() == 3
                         && area.fill().inside().filter(Ink.CAUTION::equals).isPresent()));
-        assertTrue(over.description().english().contains("beyond its limit"), over.description().english());
-        assertFalse(within.description().english().contains("beyond"), within.description().english());
+        assertTrue(
+                over.description().english().contains("beyond its limit"),
+                over.description().english());
+        assertFalse(
+                within.description().english().contains("beyond"),
+                within.description().english());
     }
 
     @Test
     void aLimitFarAboveEveryHeightIsNamedInsteadOfDrawn() {
-        Scene scene = new ReturnPicture(Text.of(""), Text.of(""), Text.of("BAT1 −"), List.of(gauge("U1", Gauge.Kind.UNIT_GROUND, 0.001, 0.05)))
+        Scene scene = new ReturnPicture(
+                        Text.of(""),
+                        Text.of(""),
+                        Text.of("BAT1 −"),
+                        List.of(gauge("U1", Gauge.Kind.UNIT_GROUND, 0.001, 0.05)))
                 .scene(FONTS, 150, 95);
-        List<String> texts =
-                ChartPicturesTest.texts(scene).stream().map(org.ohmloom.draw.Text::text).toList();
+        List<String> texts = ChartPicturesTest.texts(scene).stream()
+                .map(org.ohmloom.draw.Text::text)
+                .toList();
         assertTrue(texts.contains("limit 50 mV, above"), texts.toString());
     }
 
@@ -169,7 +184,9 @@ class ReturnPictureTest {
 
     @Test
     void aPictureWithoutColumnsIsRefused() {
-        assertThrows(IllegalArgumentException.class, () -> new ReturnPicture(Text.of(""), Text.of(""), Text.of("BAT1 −"), List.of()));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> new ReturnPicture(Text.of(""), Text.of(""), Text.of("BAT1 −"), List.of()));
     }
 
     private static double floor(Scene scene, String element) {

@@ -167,7 +167,8 @@ class ReturnChartsTest {
         assertEquals(
                 "",
                 OffsetCharts.of(empty(), offset("CRUISE", 0.050, 0, List.of(untried)))
-                        .second().english());
+                        .second()
+                        .english());
     }
 
     @Test
@@ -190,7 +191,9 @@ class ReturnChartsTest {
                 0.1,
                 Text.of("1 % of span"));
         Map<String, Double> rows = new TreeMap<>();
-        SensorCharts.of(empty(), budget).rows().forEach(row -> rows.put(row.label().english(), row.value()));
+        SensorCharts.of(empty(), budget)
+                .rows()
+                .forEach(row -> rows.put(row.label().english(), row.value()));
         assertEquals(0.03, rows.get("known errors together"), EXACT);
         assertEquals(0.05, rows.get("tolerances, root of squares"), EXACT);
         assertEquals(0.09, rows.get("largest error"), EXACT);
@@ -207,7 +210,9 @@ class ReturnChartsTest {
                     .orElseThrow();
             assertEquals(
                     loop.loop().members().stream().map(member -> member.value()).toList(),
-                    chart.rows().stream().map(row -> row.label().english().split(" ")[0]).toList());
+                    chart.rows().stream()
+                            .map(row -> row.label().english().split(" ")[0])
+                            .toList());
             for (ElementId id : LoopCharts.elements(analysis.evidence().drawn(), loop)) {
                 assertTrue(analysis.harness().element(id.value()).isPresent(), id.value());
             }

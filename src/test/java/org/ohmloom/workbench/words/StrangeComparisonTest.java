@@ -72,12 +72,10 @@ class StrangeComparisonTest {
         });
         stage.awaitResults();
         WhatIfPane pane = (WhatIfPane) stage.view.viewTabs().study(WhatIfPane.KEY);
-        OnEventThread.await(
-                "the comparison",
-                () -> {
-                    pane.showRows();
-                    return ShownTexts.in(pane).stream().anyMatch(line -> line.contains("FAN1"));
-                });
+        OnEventThread.await("the comparison", () -> {
+            pane.showRows();
+            return ShownTexts.in(pane).stream().anyMatch(line -> line.contains("FAN1"));
+        });
         Set<String> left = new TreeSet<>();
         PlainWords plain = new PlainWords(typed);
         for (JTabbedPane tabs : OnEventThread.get(() -> ComponentTree.all(pane)).stream()

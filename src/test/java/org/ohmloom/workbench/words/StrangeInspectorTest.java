@@ -36,22 +36,25 @@ class StrangeInspectorTest {
                 HarnessText.write(stage.desk().harness().orElseThrow()) + StrangeViewsTest.cited() + AS_THEY_ARE);
         Set<String> left = new TreeSet<>();
         Map<Class<?>, Integer> seen = new HashMap<>();
-        stage.desk().harness().orElseThrow().registers().forEach(register -> register.all().forEach(element -> {
-            Class<?> kind = element instanceof Component component
-                    ? component.device().getClass()
-                    : element.getClass();
-            if (seen.merge(kind, 1, Integer::sum) <= MOST_OF_A_KIND) {
-                OnEventThread.run(() -> {
-                    stage.desk().select(Selection.of(List.of(element.id().value())));
-                    for (String line : ShownTexts.in(stage.view.inspector().content())) {
-                        Set<String> words = plain.in(line);
-                        if (!words.isEmpty()) {
-                            left.add(kind.getSimpleName() + ": " + words + " in " + line);
-                        }
+        stage.desk().harness().orElseThrow().registers().forEach(register -> register.all()
+                .forEach(element -> {
+                    Class<?> kind = element instanceof Component component
+                            ? component.device().getClass()
+                            : element.getClass();
+                    if (seen.merge(kind, 1, Integer::sum) <= MOST_OF_A_KIND) {
+                        OnEventThread.run(() -> {
+                            stage.desk()
+                                    .select(Selection.of(List.of(element.id().value())));
+                            for (String line :
+                                    ShownTexts.in(stage.view.inspector().content())) {
+                                Set<String> words = plain.in(line);
+                                if (!words.isEmpty()) {
+                                    left.add(kind.getSimpleName() + ": " + words + " in " + line);
+                                }
+                            }
+                        });
                     }
-                });
-            }
-        }));
+                }));
         assertEquals(Set.of(), left, String.join("\n", left));
     }
 }
