@@ -12,9 +12,14 @@ public final class FirstNumbers {
 
     /** Analyses as far as the first snapshot. */
     public static Analysis of(Harness harness) {
+        return of(harness, new SolvedBefore());
+    }
+
+    /** Analyses as far as the first snapshot, begun near what is known of a harness before; leaves what is known of this one. */
+    public static Analysis of(Harness harness, SolvedBefore before) {
         AtomicReference<Analysis> first = new AtomicReference<>();
         try {
-            return Analyst.analyse(harness, WireTables.bundled(), () -> first.get() != null, soFar -> {
+            return Analyst.analyse(harness, WireTables.bundled(), () -> first.get() != null, before, soFar -> {
                 first.compareAndSet(null, soFar);
                 throw new CancellationException("enough");
             });

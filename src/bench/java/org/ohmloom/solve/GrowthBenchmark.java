@@ -14,11 +14,15 @@ import org.ejml.sparse.csc.CommonOps_DSCC;
 import org.ejml.sparse.csc.factory.LinearSolverFactory_DSCC;
 import org.ohmloom.analysis.FirstNumbers;
 import org.ohmloom.analysis.ShipHarness;
+import org.ohmloom.analysis.SolvedBefore;
+import org.ohmloom.edit.SetWireGauge;
 import org.ohmloom.graph.Law;
 import org.ohmloom.graph.Network;
 import org.ohmloom.graph.NetworkBuilder;
 import org.ohmloom.model.Harness;
+import org.ohmloom.model.WireId;
 import org.ohmloom.tables.WireTables;
+import org.ohmloom.units.Gauge;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -48,10 +52,15 @@ public class GrowthBenchmark {
     private static final double WIRE_OHMS = 0.02;
     private static final double OTHER_SIEMENS = 0.01;
 
+    /** From one edited wire to the next: far apart, and not the same ones again. */
+    private static final int WIRE_APART = 37;
+
     /** Count of wires. */
     @Param({"100", "1000", "10000", "100000"})
     public int wires;
 
+    private final SolvedBefore before = new SolvedBefore();
+    private int edits;
     private Harness harness;
     private List<Network> states;
     private Circuit circuit;
@@ -158,5 +167,18 @@ public class GrowthBenchmark {
     @Warmup(iterations = 2)
     public Object firstNumbers() {
         return FirstNumbers.of(harness);
+    }
+
+    /** The first numbers after the size of one wire has changed, begun near those before. */
+    @Benchmark
+    @BenchmarkMode(Mode.SingleShotTime)
+    @Measurement(iterations = 3)
+    @Warmup(iterations = 2)
+    public Object afterAnEdit() {
+        edits++;
+        WireId wire = List.copyOf(harness.wires().ids())
+                .get(WIRE_APART * edits % harness.wires().ids().size());
+        harness = SetWireGauge.of(wire, Gauge.metric(edits % 2 == 0 ? 2.5 : 4)).apply(harness);
+        return FirstNumbers.of(harness, before);
     }
 }

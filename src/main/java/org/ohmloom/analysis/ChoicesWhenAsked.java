@@ -14,7 +14,8 @@ import org.ohmloom.size.ConductorChoice;
  * What each wire needs by itself, chosen when somebody first asks: the first numbers are shown before anybody does. The same as if
  * it had been chosen at once. Safe on any thread.
  */
-final class ChoicesWhenAsked extends AbstractMap<WireId, ConductorChoice> implements SortedMap<WireId, ConductorChoice> {
+final class ChoicesWhenAsked extends AbstractMap<WireId, ConductorChoice>
+        implements SortedMap<WireId, ConductorChoice> {
 
     private final Supplier<SortedMap<WireId, ConductorChoice>> source;
     private Optional<SortedMap<WireId, ConductorChoice>> chosen = Optional.empty();

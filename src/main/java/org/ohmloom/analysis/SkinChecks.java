@@ -70,7 +70,8 @@ final class SkinChecks {
             double middle = (low + high) / 2;
             double currents = 0;
             for (int number = 0; number < rest.length; number++) {
-                currents += clock.stretches().get(number).shareFraction() * Math.sqrt(Math.max(0, rest[number] + middle));
+                currents +=
+                        clock.stretches().get(number).shareFraction() * Math.sqrt(Math.max(0, rest[number] + middle));
             }
             if (currents > mean) {
                 high = middle;

@@ -25,7 +25,6 @@ final class StateNetworks {
 
     /** The network of a state of the harness. */
     Network of(OperatingState state) {
-        return built.computeIfAbsent(
-                state.id(), id -> NetworkBuilder.build(harness, state, wire -> ANY_OHMS, tables));
+        return built.computeIfAbsent(state.id(), id -> NetworkBuilder.build(harness, state, wire -> ANY_OHMS, tables));
     }
 }

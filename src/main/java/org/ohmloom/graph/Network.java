@@ -98,7 +98,8 @@ public record Network(
     public Network withWires(Harness harness, ConductorOhms ohms) {
         return withLaws(branch -> branch.element().orElse(null) instanceof WireId wire
                         && branch.id().value().equals(wire.value())
-                ? NetworkDraft.atLeast(new Law.Resistance(ohms.of(harness.wires().get(wire))))
+                ? NetworkDraft.atLeast(
+                        new Law.Resistance(ohms.of(harness.wires().get(wire))))
                 : branch.law());
     }
 

@@ -1,7 +1,7 @@
 package org.ohmloom.review;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -21,6 +21,9 @@ final class LoadStates {
 
     /** One state in which a load gets the wrong voltage, V. */
     private record Case(OperatingState state, double volts) {}
+
+    /** Voltages nearer to each other are the same, V: of equal states the first is named, whatever rounding left. */
+    private static final double SAME_VOLTS = 1e-9;
 
     private final Component load;
     private final List<Case> cases = new ArrayList<>();
@@ -46,8 +49,12 @@ final class LoadStates {
 
     /** A finding that names the load, the state with the highest or the lowest voltage, and that voltage. */
     FindingDraft draft(RuleInfo info, String template, boolean highest) {
-        Comparator<Case> byVolts = Comparator.comparingDouble(Case::volts);
-        Case worst = cases.stream().min(highest ? byVolts.reversed() : byVolts).orElseThrow();
+        DoubleSummaryStatistics volts = cases.stream().mapToDouble(Case::volts).summaryStatistics();
+        double extreme = highest ? volts.getMax() : volts.getMin();
+        Case worst = cases.stream()
+                .filter(each -> Math.abs(each.volts() - extreme) <= SAME_VOLTS)
+                .findFirst()
+                .orElseThrow();
         return new FindingDraft(info, template)
                 .word("name", load.name())
                 .word("load", load.id())

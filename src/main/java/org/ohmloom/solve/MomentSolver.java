@@ -56,7 +56,8 @@ final class MomentSolver {
             inputs.add(circuit.map(Circuit::branches).orElse(List.of()).stream()
                     .filter(branch -> branch.law() instanceof Law.PowerOf || branch.law() instanceof Law.CurrentOf)
                     .toList());
-            Optional<IslandSolver> like = near.isPresent() ? Optional.empty() : hint.flatMap(each -> each.solvers.get(island));
+            Optional<IslandSolver> like =
+                    near.isPresent() ? Optional.empty() : hint.flatMap(each -> each.solvers.get(island));
             solvers.add(circuit.map(each -> like.map(other -> new IslandSolver(each, other, cancelled))
                     .orElseGet(() -> new IslandSolver(each, near.map(each::volts), cancelled))));
             results.add(Optional.empty());
@@ -68,7 +69,9 @@ final class MomentSolver {
         return circuits.stream()
                 .map(circuit -> circuit.map(Circuit::mesh))
                 .toList()
-                .equals(others.stream().map(circuit -> circuit.map(Circuit::mesh)).toList());
+                .equals(others.stream()
+                        .map(circuit -> circuit.map(Circuit::mesh))
+                        .toList());
     }
 
     private Map<PointId, Precise> pointVolts() {

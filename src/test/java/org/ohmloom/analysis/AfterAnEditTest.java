@@ -131,9 +131,7 @@ class AfterAnEditTest {
 
     private static List<String> lines(Analysis analysis) {
         assertFalse(analysis.isWhole());
-        return analysis.findings().stream()
-                .map(AfterAnEditTest::line)
-                .toList();
+        return analysis.findings().stream().map(AfterAnEditTest::line).toList();
     }
 
     private static String line(Finding finding) {

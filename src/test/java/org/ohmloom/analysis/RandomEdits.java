@@ -40,7 +40,8 @@ final class RandomEdits {
                 case 2, 3 -> new SetWireGauge(List.of(wire(harness)), gauge(harness)).apply(harness);
                 case 4, 5 -> loads(harness).isEmpty()
                         ? harness
-                        : new SetLoadCurrent(List.of(pick(loads(harness))), 0.1 + 10 * random.nextDouble()).apply(harness);
+                        : new SetLoadCurrent(List.of(pick(loads(harness))), 0.1 + 10 * random.nextDouble())
+                                .apply(harness);
                 case 6 -> switched(harness);
                 default -> new TakeOut(List.of(pick(harness.elements().toList()).id())).apply(harness);
             };
