@@ -124,7 +124,8 @@ final class CalibrationSheet {
                         "Step",
                         Formats.number(step.coarsest()) + " " + measurement.unit() + " at "
                                 + Formats.number(step.coarsestAt()) + "; at the ends " + Formats.number(step.atLowest())
-                                + " and " + Formats.number(step.atHighest()) + ": " + step.formula())));
+                                + " and " + Formats.number(step.atHighest()) + ": "
+                                    + step.formula().english())));
         reading.rate().hertz().ifPresent(hertz -> facts.add(new Block.Fact("Sent", Formats.hertz(hertz))));
         reading.rate()
                 .timeConstantSeconds()

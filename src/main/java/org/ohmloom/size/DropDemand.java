@@ -57,7 +57,7 @@ final class DropDemand {
                 "drop.budget",
                 share.load(),
                 Formats.volts(share.limitVolts()),
-                share.state(),
+                SizeTexts.state(share.state()),
                 Formats.volts(share.otherVolts()));
         if (share.leftVolts() <= 0) {
             return budget;

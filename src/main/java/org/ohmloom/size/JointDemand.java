@@ -84,7 +84,7 @@ final class JointDemand {
                 "joint.loses",
                 budget.load(),
                 Formats.volts(budget.limitVolts()),
-                budget.state(),
+                SizeTexts.state(budget.state()),
                 Formats.volts(budget.spentVolts()),
                 part(budget, budget.otherVolts())));
         double rest = 0;

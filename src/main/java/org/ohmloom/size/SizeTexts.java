@@ -1,5 +1,7 @@
 package org.ohmloom.size;
 
+import org.ohmloom.solve.envelope.Combination;
+import org.ohmloom.model.StateId;
 import org.ohmloom.words.MessageBundle;
 import org.ohmloom.words.Text;
 
@@ -13,5 +15,10 @@ final class SizeTexts {
     /** A text of the bundle with its gaps filled. */
     static Text text(String key, Object... values) {
         return TEXTS.text(key, values);
+    }
+
+    /** A state of the harness by its id, or that it is a combination of loads that nobody named. */
+    static Text state(StateId state) {
+        return Combination.isUnnamed(state) ? text("state.worst") : text("state.named", state);
     }
 }

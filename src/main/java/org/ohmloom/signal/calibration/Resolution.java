@@ -1,5 +1,7 @@
 package org.ohmloom.signal.calibration;
 
+import org.ohmloom.signal.SignalTexts;
+import org.ohmloom.words.Text;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -16,7 +18,7 @@ import org.ohmloom.model.Measurement;
  * @param formula   how it is worked out, in one line
  */
 public record Resolution(
-        double step, double atLowest, double atHighest, double coarsest, double coarsestAt, String formula) {
+        double step, double atLowest, double atHighest, double coarsest, double coarsestAt, Text formula) {
 
     /** Places a curve is looked at. */
     private static final int PLACES = 101;
@@ -47,7 +49,7 @@ public record Resolution(
                 worth[PLACES - 1],
                 worth[most],
                 places.get(most),
-                "range of the input / 2^" + input.converterBits().orElse(0) + " / slope of the curve at the pin"));
+                SignalTexts.text("resolution.converter", String.valueOf(input.converterBits().orElse(0)))));
     }
 
     /**
@@ -64,7 +66,7 @@ public record Resolution(
                 worth,
                 worth,
                 curve.lowest(),
-                "one pulse more between two values sent; an input that times single pulses tells more");
+                SignalTexts.text("resolution.counting"));
     }
 
     private static double slope(CalibrationCurve curve, ConverterInput input, double at, double away) {

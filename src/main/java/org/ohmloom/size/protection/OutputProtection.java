@@ -1,5 +1,6 @@
 package org.ohmloom.size.protection;
 
+import org.ohmloom.words.Text;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -30,7 +31,7 @@ public record OutputProtection(
         OptionalDouble faultAmps,
         List<Conductor> conductors,
         List<ComponentId> blindDevices,
-        String sentence) {
+        Text sentence) {
 
     public OutputProtection {
         conductors = List.copyOf(conductors);

@@ -1,5 +1,6 @@
 package org.ohmloom.size.protection;
 
+import org.ohmloom.words.Text;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -144,18 +145,24 @@ final class OutputStudy {
                 .min();
     }
 
-    private static String sentence(Branch branch, ElectronicLimit limit, double heating, OptionalDouble fault) {
-        String trip = limit.tripSeconds().isEmpty()
-                ? "holds it for good"
-                : "opens after " + Formats.seconds(limit.tripSeconds().getAsDouble())
-                        + (limit.retrySeconds().isEmpty()
-                                ? " and stays open"
-                                : ", tries again after "
-                                        + Formats.seconds(limit.retrySeconds().getAsDouble()));
-        return branch.id() + " limits to " + Formats.amps(limit.limitAmps()) + " and " + trip
-                + (fault.isPresent()
-                        ? "; without it a short circuit behind it would draw " + Formats.amps(fault.getAsDouble())
-                        : "")
-                + (heating > 0 ? "; a lasting fault heats like " + Formats.amps(heating) : "");
+    private static Text sentence(Branch branch, ElectronicLimit limit, double heating, OptionalDouble fault) {
+        Text sentence = CheckTexts.text("output", branch.id(), Formats.amps(limit.limitAmps()), trip(limit));
+        if (fault.isPresent()) {
+            sentence = CheckTexts.text("output.without", sentence, Formats.amps(fault.getAsDouble()));
+        }
+        return heating > 0 ? CheckTexts.text("output.heats", sentence, Formats.amps(heating)) : sentence;
+    }
+
+    private static Text trip(ElectronicLimit limit) {
+        if (limit.tripSeconds().isEmpty()) {
+            return CheckTexts.text("output.holds");
+        }
+        String after = Formats.seconds(limit.tripSeconds().getAsDouble());
+        return limit.retrySeconds().isEmpty()
+                ? CheckTexts.text("output.stays-open", after)
+                : CheckTexts.text(
+                        "output.tries-again",
+                        after,
+                        Formats.seconds(limit.retrySeconds().getAsDouble()));
     }
 }
