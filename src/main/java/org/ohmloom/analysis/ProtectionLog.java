@@ -23,7 +23,7 @@ final class ProtectionLog {
         });
         for (OutputProtection output : results.outputs()) {
             log.accept(0, "Electronic limit of " + output.output());
-            log.accept(1, output.sentence());
+            log.accept(1, output.told().english());
         }
     }
 
@@ -31,7 +31,7 @@ final class ProtectionLog {
         log.accept(0, "Protection by " + device.device());
         for (Check check : device.checks()) {
             log.accept(1, check.aspect().words() + ", " + check.verdict().words() + ": " + check.sentence());
-            log.accept(2, check.source());
+            log.accept(2, check.source().english());
         }
         for (ConductorProtection conductor : device.conductors()) {
             log.accept(1, conductor.words());

@@ -50,7 +50,7 @@ final class ProtectionText {
                             WIDTH))));
         }
         notJudged(results, out);
-        results.outputs().forEach(output -> out.println(Wrap.indented(output.sentence(), INDENT, WIDTH)));
+        results.outputs().forEach(output -> out.println(Wrap.indented(output.told().english(), INDENT, WIDTH)));
         ProposalsText.print(results, out);
     }
 
@@ -153,7 +153,7 @@ final class ProtectionText {
                     entry.put("aspect", check.aspect().words());
                     entry.put("verdict", check.verdict().name());
                     entry.put("sentence", check.sentence());
-                    entry.put("source", check.source());
+                    entry.put("source", check.source().english());
                 })));
     }
 

@@ -187,7 +187,7 @@ final class ProtectionSection {
                 Cell.text(check.aspect().words()),
                 verdict(check),
                 Cell.text(Wording.printed(check.sentence())),
-                Cell.text(Wording.printed(check.source())));
+                Cell.text(Wording.printed(check.source().english())));
     }
 
     private static Row proposed(DeviceProposal proposal) {
@@ -241,6 +241,6 @@ final class ProtectionSection {
                 output.burnt()
                         .map(burnt -> Cell.missing(burnt.wire() + " does not stand it"))
                         .orElse(Cell.text("stand it")),
-                Cell.text(Wording.printed(output.sentence())));
+                Cell.text(Wording.printed(output.told().english())));
     }
 }

@@ -11,7 +11,7 @@ import org.ohmloom.words.Text;
  * @param told     the numbers, in words
  * @param source   rule, formula or table row it rests on
  */
-public record Check(Aspect aspect, Verdict verdict, Text told, String source) {
+public record Check(Aspect aspect, Verdict verdict, Text told, Text source) {
 
     /** What is judged. */
     public enum Aspect {
@@ -47,11 +47,11 @@ public record Check(Aspect aspect, Verdict verdict, Text told, String source) {
         return told.english();
     }
 
-    static Check judged(Aspect aspect, boolean met, Text told, String source) {
+    static Check judged(Aspect aspect, boolean met, Text told, Text source) {
         return new Check(aspect, met ? Verdict.MET : Verdict.NOT_MET, told, source);
     }
 
-    static Check notJudged(Aspect aspect, Text told, String source) {
+    static Check notJudged(Aspect aspect, Text told, Text source) {
         return new Check(aspect, Verdict.NOT_JUDGED, told, source);
     }
 }

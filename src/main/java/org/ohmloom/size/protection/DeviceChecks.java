@@ -22,7 +22,7 @@ final class DeviceChecks {
         this.device = device;
     }
 
-    static DeviceProtection judged(DeviceProtection found, ProtectiveDevice device, String breakingSource) {
+    static DeviceProtection judged(DeviceProtection found, ProtectiveDevice device, Text breakingSource) {
         DeviceChecks checks = new DeviceChecks(found, device);
         checks.carries();
         checks.ridesThrough();
@@ -56,8 +56,10 @@ final class DeviceChecks {
         return CheckTexts.text("no-times", device.series());
     }
 
-    private String bandSource() {
-        return found.band().map(band -> band.firstOpening().citation().text()).orElseGet(() -> noTimes().english());
+    private Text bandSource() {
+        return found.band()
+                .map(band -> Text.of(band.firstOpening().citation().text()))
+                .orElseGet(this::noTimes);
     }
 
     private void carries() {
@@ -66,7 +68,7 @@ final class DeviceChecks {
                 found.loadAmps() <= found.rating().continuousAmps() * (1 + SAME),
                 CheckTexts.text(
                         "carries", Formats.amps(found.loadAmps()), found.rating().text()),
-                found.rating().source()));
+                Text.of(found.rating().source())));
     }
 
     private void ridesThrough() {
@@ -87,7 +89,7 @@ final class DeviceChecks {
                 .or(found::weakest);
         if (weakest.isEmpty()) {
             checks.add(
-                    Check.notJudged(Aspect.PROTECTS, CheckTexts.text("no-conductor"), "the harness"));
+                    Check.notJudged(Aspect.PROTECTS, CheckTexts.text("no-conductor"), CheckTexts.text("source.harness")));
         } else if (weakest.get().isProtected().isEmpty()) {
             checks.add(Check.notJudged(
                     Aspect.PROTECTS,
@@ -100,13 +102,17 @@ final class DeviceChecks {
                     Aspect.PROTECTS,
                     weakest.get().isProtected().get(),
                     weakest.get().text(),
-                    bandSource() + "; " + weakest.get().limit().sources().get(0).text()));
+                    Text.joined(
+                            "; ",
+                            List.of(
+                                    bandSource(),
+                                    Text.of(weakest.get().limit().sources().get(0).text())))));
         }
     }
 
     private void smallest() {
         if (found.minimumFault().isEmpty()) {
-            checks.add(Check.notJudged(Aspect.CLEARS_SMALLEST, CheckTexts.text("no-fault"), "the harness"));
+            checks.add(Check.notJudged(Aspect.CLEARS_SMALLEST, CheckTexts.text("no-fault"), CheckTexts.text("source.harness")));
             return;
         }
         Fault fault = found.minimumFault().get();
@@ -135,20 +141,20 @@ final class DeviceChecks {
                         Formats.percent(fault.deviceAmps() / found.ratingAmps()),
                         opens,
                         Formats.seconds(found.askedSeconds())),
-                band.stepAt(fault.deviceAmps())
+                Text.of(band.stepAt(fault.deviceAmps())
                         .orElse(band.firstOpening())
                         .citation()
-                        .text()));
+                        .text())));
     }
 
-    private void largest(String source) {
+    private void largest(Text source) {
         if (found.maximumFault().isEmpty()) {
-            checks.add(Check.notJudged(Aspect.BREAKS_LARGEST, CheckTexts.text("no-fault"), "the harness"));
+            checks.add(Check.notJudged(Aspect.BREAKS_LARGEST, CheckTexts.text("no-fault"), CheckTexts.text("source.harness")));
         } else if (found.breakingAmps().isEmpty()) {
             checks.add(Check.notJudged(
                     Aspect.BREAKS_LARGEST,
                     CheckTexts.text("nobody-says", found.maximumFault().get().told()),
-                    "no breaking capacity is entered or listed for " + device.series()));
+                    CheckTexts.text("source.no-breaking", device.series())));
         } else {
             double breaking = found.breakingAmps().getAsDouble();
             checks.add(Check.judged(
@@ -168,9 +174,9 @@ final class DeviceChecks {
                             "made-for",
                             Formats.volts(found.ratedVolts().getAsDouble()),
                             Formats.volts(found.systemVolts().getAsDouble())),
-                    "voltage rating of " + device.series()));
+                    CheckTexts.text("source.voltage", device.series())));
         } else {
-            checks.add(Check.notJudged(Aspect.VOLTAGE, CheckTexts.text("no-voltage"), "the harness"));
+            checks.add(Check.notJudged(Aspect.VOLTAGE, CheckTexts.text("no-voltage"), CheckTexts.text("source.harness")));
         }
     }
 

@@ -1,5 +1,6 @@
 package org.ohmloom.size.protection;
 
+import org.ohmloom.words.Text;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -105,7 +106,9 @@ final class DeviceStudy {
         return DeviceChecks.judged(
                 found,
                 device,
-                listedBreaking.map(value -> value.citation().text()).orElse("breaking capacity as entered"));
+                listedBreaking
+                        .map(value -> Text.of(value.citation().text()))
+                        .orElseGet(() -> CheckTexts.text("source.breaking-entered")));
     }
 
     /** What a device resists when cold, ohm; 0 when no table says. */

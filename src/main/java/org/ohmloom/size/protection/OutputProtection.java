@@ -21,7 +21,7 @@ import org.ohmloom.model.WireId;
  * @param faultAmps    smallest fault behind it if it did not limit, A; empty when none was solved
  * @param conductors   the conductors behind it, the weakest first
  * @param blindDevices fuses behind it that its limit cannot open in the time asked, or before it trips
- * @param sentence     how it was worked out
+ * @param told         how it was worked out
  */
 public record OutputProtection(
         ComponentId component,
@@ -31,7 +31,7 @@ public record OutputProtection(
         OptionalDouble faultAmps,
         List<Conductor> conductors,
         List<ComponentId> blindDevices,
-        Text sentence) {
+        Text told) {
 
     public OutputProtection {
         conductors = List.copyOf(conductors);

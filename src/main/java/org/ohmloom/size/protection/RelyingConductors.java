@@ -1,5 +1,6 @@
 package org.ohmloom.size.protection;
 
+import org.ohmloom.words.Text;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -76,13 +77,13 @@ final class RelyingConductors {
                                 each.limit().size(),
                                 Formats.amps(each.limit().ampacityAmps()),
                                 allowance.text()),
-                        allowance
+                        Text.of(allowance
                                 .citation(
                                         instead,
                                         instead.ratingAmps(),
                                         gauge(each),
                                         each.limit().ampacityAmps())
-                                .text()));
+                                .text())));
     }
 
     private boolean allows(ConductorProtection conductor, Swap swap) {

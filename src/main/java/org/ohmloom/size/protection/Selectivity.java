@@ -25,7 +25,7 @@ public record Selectivity(
     public static final double USUAL_RATIO = 2;
 
     /** Where that comes from. */
-    static final String SOURCE = "fuse application notes, rating ratio 1 to 2 (from memory)";
+    static final Text SOURCE = CheckTexts.text("source.ratio");
 
     private static final double SAME = 1e-9;
 

@@ -41,7 +41,7 @@ public record StartPulse(
         boolean mayOpen,
         int startsCount,
         Text told,
-        String source,
+        Text source,
         StartShape shape) {
 
     /** Fewer starts than this in a life are too few. Common practice, no source. */
@@ -119,11 +119,11 @@ public record StartPulse(
                         opening.isEmpty() ? "start.long-holds" : "start.long",
                         opens,
                         Double.isInfinite(above) ? CheckTexts.text("start.good") : Formats.seconds(above));
-        List<String> sources = new ArrayList<>();
-        listed.ifPresent(value -> sources.add(value.citation().text()));
-        opening.or(() -> last).ifPresent(step -> sources.add(step.citation().text()));
+        List<Text> sources = new ArrayList<>();
+        listed.ifPresent(value -> sources.add(Text.of(value.citation().text())));
+        opening.or(() -> last).ifPresent(step -> sources.add(Text.of(step.citation().text())));
         if (brief) {
-            sources.add("repeated pulses: fuse application guides");
+            sources.add(CheckTexts.text("source.pulses"));
         }
         return new StartPulse(
                 load,
@@ -135,7 +135,7 @@ public record StartPulse(
                 opening.isPresent() || melts,
                 starts,
                 told,
-                String.join("; ", sources),
+                Text.joined("; ", sources),
                 shape);
     }
 

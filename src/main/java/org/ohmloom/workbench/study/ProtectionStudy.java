@@ -295,7 +295,7 @@ public final class ProtectionStudy implements Study<ProtectionStudy.Row> {
                 steps.add(TradeWords.capital(TradeWords.named(check.aspect())) + ": "
                         + Words.said(Constants.text(check.verdict()).lowerCase()) + ". "
                         + TradeWords.capital(Words.said(check.told())) + " ("
-                        + check.source() + ")");
+                        + Words.said(check.source()) + ")");
             }
             steps.add(WORDS.get("protection.may-carry-2", device.rating().text()));
             device.minimumFault().ifPresent(fault -> steps.add(WORDS.get("protection.smallest-fault-2", fault.told())));
@@ -310,7 +310,7 @@ public final class ProtectionStudy implements Study<ProtectionStudy.Row> {
         });
         row.proposal().ifPresent(proposal -> proposal.types().forEach(type -> steps.add(told(type))));
         row.output().ifPresent(output -> {
-            steps.add(output.sentence());
+            steps.add(Words.said(output.told()));
             output.conductors().stream()
                     .limit(MOST_CONDUCTORS)
                     .forEach(each -> steps.add(WORDS.get(

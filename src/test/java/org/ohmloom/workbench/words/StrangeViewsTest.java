@@ -31,10 +31,6 @@ import org.ohmloom.workbench.widget.CardPages;
 @ExtendWith(InStrangeLanguage.class)
 class StrangeViewsTest {
 
-    /** Views that quote protection, conductors and channels, whose texts have not all come over. */
-    private static final Set<String> QUOTING =
-            Set.of();
-
     /** Names of keys, and what identifies crimps and checks of cables in the harness file. */
     private static final String AS_THEY_ARE = " ctrl shift terminal stud screw cores twist ";
 
@@ -74,9 +70,6 @@ class StrangeViewsTest {
     }
 
     private static void read(JComponent view, PlainWords plain, Set<String> left) {
-        if (QUOTING.contains(String.valueOf(view.getName()))) {
-            return;
-        }
         OnEventThread.run(() -> {
             note(view, plain, left);
             for (JTable table : ComponentTree.all(view).stream()
