@@ -50,7 +50,8 @@ final class ProtectionText {
                             WIDTH))));
         }
         notJudged(results, out);
-        results.outputs().forEach(output -> out.println(Wrap.indented(output.told().english(), INDENT, WIDTH)));
+        results.outputs()
+                .forEach(output -> out.println(Wrap.indented(output.told().english(), INDENT, WIDTH)));
         ProposalsText.print(results, out);
     }
 

@@ -125,7 +125,7 @@ final class CalibrationSheet {
                         Formats.number(step.coarsest()) + " " + measurement.unit() + " at "
                                 + Formats.number(step.coarsestAt()) + "; at the ends " + Formats.number(step.atLowest())
                                 + " and " + Formats.number(step.atHighest()) + ": "
-                                    + step.formula().english())));
+                                + step.formula().english())));
         reading.rate().hertz().ifPresent(hertz -> facts.add(new Block.Fact("Sent", Formats.hertz(hertz))));
         reading.rate()
                 .timeConstantSeconds()

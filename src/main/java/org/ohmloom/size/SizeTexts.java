@@ -1,7 +1,7 @@
 package org.ohmloom.size;
 
-import org.ohmloom.solve.envelope.Combination;
 import org.ohmloom.model.StateId;
+import org.ohmloom.solve.envelope.Combination;
 import org.ohmloom.words.MessageBundle;
 import org.ohmloom.words.Text;
 

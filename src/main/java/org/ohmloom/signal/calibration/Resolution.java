@@ -1,11 +1,11 @@
 package org.ohmloom.signal.calibration;
 
-import org.ohmloom.signal.SignalTexts;
-import org.ohmloom.words.Text;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmloom.model.Measurement;
+import org.ohmloom.signal.SignalTexts;
+import org.ohmloom.words.Text;
 
 /**
  * How finely an input tells a value: what one step of its converter, or one pulse more in the time between two values sent, is worth.
@@ -49,7 +49,9 @@ public record Resolution(
                 worth[PLACES - 1],
                 worth[most],
                 places.get(most),
-                SignalTexts.text("resolution.converter", String.valueOf(input.converterBits().orElse(0)))));
+                SignalTexts.text(
+                        "resolution.converter",
+                        String.valueOf(input.converterBits().orElse(0)))));
     }
 
     /**
@@ -61,12 +63,7 @@ public record Resolution(
     static Resolution ofCounting(CalibrationCurve curve, double updateHertz) {
         double worth = curve.value().applyAsDouble(updateHertz) - curve.value().applyAsDouble(0);
         return new Resolution(
-                updateHertz,
-                worth,
-                worth,
-                worth,
-                curve.lowest(),
-                SignalTexts.text("resolution.counting"));
+                updateHertz, worth, worth, worth, curve.lowest(), SignalTexts.text("resolution.counting"));
     }
 
     private static double slope(CalibrationCurve curve, ConverterInput input, double at, double away) {

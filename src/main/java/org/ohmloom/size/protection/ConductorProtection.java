@@ -76,9 +76,7 @@ public record ConductorProtection(
     }
 
     private static Text seconds(OptionalDouble seconds) {
-        return seconds.isPresent()
-                ? Text.of(Formats.seconds(seconds.getAsDouble()))
-                : CheckTexts.text("that-for-good");
+        return seconds.isPresent() ? Text.of(Formats.seconds(seconds.getAsDouble())) : CheckTexts.text("that-for-good");
     }
 
     /** When its copper melts, in words: far beyond what its insulation stands. */

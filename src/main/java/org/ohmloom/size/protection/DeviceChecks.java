@@ -67,7 +67,9 @@ final class DeviceChecks {
                 Aspect.CARRIES,
                 found.loadAmps() <= found.rating().continuousAmps() * (1 + SAME),
                 CheckTexts.text(
-                        "carries", Formats.amps(found.loadAmps()), found.rating().text()),
+                        "carries",
+                        Formats.amps(found.loadAmps()),
+                        found.rating().text()),
                 Text.of(found.rating().source())));
     }
 
@@ -88,8 +90,8 @@ final class DeviceChecks {
                 .findFirst()
                 .or(found::weakest);
         if (weakest.isEmpty()) {
-            checks.add(
-                    Check.notJudged(Aspect.PROTECTS, CheckTexts.text("no-conductor"), CheckTexts.text("source.harness")));
+            checks.add(Check.notJudged(
+                    Aspect.PROTECTS, CheckTexts.text("no-conductor"), CheckTexts.text("source.harness")));
         } else if (weakest.get().isProtected().isEmpty()) {
             checks.add(Check.notJudged(
                     Aspect.PROTECTS,
@@ -106,13 +108,18 @@ final class DeviceChecks {
                             "; ",
                             List.of(
                                     bandSource(),
-                                    Text.of(weakest.get().limit().sources().get(0).text())))));
+                                    Text.of(weakest.get()
+                                            .limit()
+                                            .sources()
+                                            .get(0)
+                                            .text())))));
         }
     }
 
     private void smallest() {
         if (found.minimumFault().isEmpty()) {
-            checks.add(Check.notJudged(Aspect.CLEARS_SMALLEST, CheckTexts.text("no-fault"), CheckTexts.text("source.harness")));
+            checks.add(Check.notJudged(
+                    Aspect.CLEARS_SMALLEST, CheckTexts.text("no-fault"), CheckTexts.text("source.harness")));
             return;
         }
         Fault fault = found.minimumFault().get();
@@ -149,7 +156,8 @@ final class DeviceChecks {
 
     private void largest(Text source) {
         if (found.maximumFault().isEmpty()) {
-            checks.add(Check.notJudged(Aspect.BREAKS_LARGEST, CheckTexts.text("no-fault"), CheckTexts.text("source.harness")));
+            checks.add(Check.notJudged(
+                    Aspect.BREAKS_LARGEST, CheckTexts.text("no-fault"), CheckTexts.text("source.harness")));
         } else if (found.breakingAmps().isEmpty()) {
             checks.add(Check.notJudged(
                     Aspect.BREAKS_LARGEST,
@@ -176,7 +184,8 @@ final class DeviceChecks {
                             Formats.volts(found.systemVolts().getAsDouble())),
                     CheckTexts.text("source.voltage", device.series())));
         } else {
-            checks.add(Check.notJudged(Aspect.VOLTAGE, CheckTexts.text("no-voltage"), CheckTexts.text("source.harness")));
+            checks.add(
+                    Check.notJudged(Aspect.VOLTAGE, CheckTexts.text("no-voltage"), CheckTexts.text("source.harness")));
         }
     }
 

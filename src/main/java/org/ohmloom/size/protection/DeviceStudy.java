@@ -1,6 +1,5 @@
 package org.ohmloom.size.protection;
 
-import org.ohmloom.words.Text;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,6 +20,7 @@ import org.ohmloom.model.StateId;
 import org.ohmloom.model.Zone;
 import org.ohmloom.solve.BranchFlow;
 import org.ohmloom.tables.CitedValue;
+import org.ohmloom.words.Text;
 
 /** Puts together all that is known of one protective device, and judges it. */
 final class DeviceStudy {

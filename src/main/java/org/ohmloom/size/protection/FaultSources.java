@@ -64,11 +64,7 @@ final class FaultSources {
     /** A battery in words: "BT1 as 11.8 V behind 20 mohm". */
     Text text(String id, Device device) {
         if (device instanceof Battery battery) {
-            return FaultTexts.text(
-                    "source.battery",
-                    id,
-                    Formats.volts(emfVolts(battery)),
-                    Formats.ohms(ohms(battery)));
+            return FaultTexts.text("source.battery", id, Formats.volts(emfVolts(battery)), Formats.ohms(ohms(battery)));
         }
         if (law(device) instanceof Law.VoltageSource source) {
             return FaultTexts.text("source.limited", id, Formats.amps(source.maximumAmps()));

@@ -1,12 +1,12 @@
 package org.ohmloom.size.protection;
 
-import org.ohmloom.words.Text;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ElectronicLimit;
 import org.ohmloom.model.WireId;
+import org.ohmloom.words.Text;
 
 /**
  * An output with an electronic limit as a protective device.

@@ -1,6 +1,5 @@
 package org.ohmloom.size.protection;
 
-import org.ohmloom.words.Text;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -15,6 +14,7 @@ import org.ohmloom.model.ComponentId;
 import org.ohmloom.model.ElectronicLimit;
 import org.ohmloom.model.WireId;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /** Finds outputs with an electronic limit, what lies behind each, and whether it stands a fault there. */
 final class OutputStudy {

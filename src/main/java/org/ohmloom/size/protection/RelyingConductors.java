@@ -1,6 +1,5 @@
 package org.ohmloom.size.protection;
 
-import org.ohmloom.words.Text;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -13,6 +12,7 @@ import org.ohmloom.model.ProtectiveDevice;
 import org.ohmloom.model.WireId;
 import org.ohmloom.units.Formats;
 import org.ohmloom.units.Gauge;
+import org.ohmloom.words.Text;
 
 /** The conductors that rely on each device, held against it or against another in its place. */
 final class RelyingConductors {

@@ -46,8 +46,7 @@ public record Selectivity(
                 : shown.isPresent()
                         ? CheckTexts.text("selective.shown", Formats.amps(shown.getAsDouble()))
                         : CheckTexts.text("selective.overlap");
-        Text told = CheckTexts.text(
-                "selective", upstream, Formats.amps(upstreamAmps), Formats.number(ratio), bands);
+        Text told = CheckTexts.text("selective", upstream, Formats.amps(upstreamAmps), Formats.number(ratio), bands);
         if (!byBands) {
             told = CheckTexts.text(byRatio ? "selective.counts" : "selective.less", told);
         }

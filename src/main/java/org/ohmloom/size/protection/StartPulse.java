@@ -121,7 +121,8 @@ public record StartPulse(
                         Double.isInfinite(above) ? CheckTexts.text("start.good") : Formats.seconds(above));
         List<Text> sources = new ArrayList<>();
         listed.ifPresent(value -> sources.add(Text.of(value.citation().text())));
-        opening.or(() -> last).ifPresent(step -> sources.add(Text.of(step.citation().text())));
+        opening.or(() -> last)
+                .ifPresent(step -> sources.add(Text.of(step.citation().text())));
         if (brief) {
             sources.add(CheckTexts.text("source.pulses"));
         }

@@ -236,10 +236,7 @@ final class TypeSearch {
                 .filter(each -> !each.selective())
                 .findFirst()
                 .map(each -> Check.judged(
-                        Check.Aspect.SELECTIVE,
-                        false,
-                        CheckTexts.text("behind-it", each.told()),
-                        Selectivity.SOURCE));
+                        Check.Aspect.SELECTIVE, false, CheckTexts.text("behind-it", each.told()), Selectivity.SOURCE));
     }
 
     private Text rows(ProtectiveDevice device, DeviceProtection found) {

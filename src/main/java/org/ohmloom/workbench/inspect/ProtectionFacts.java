@@ -2,7 +2,6 @@ package org.ohmloom.workbench.inspect;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.ohmloom.model.ComponentId;
@@ -48,8 +47,9 @@ final class ProtectionFacts {
     private static Fact fact(DeviceProtection device, ConductorProtection conductor) {
         String text = Words.said(conductor.text());
         boolean burns = conductor.isProtected().filter(safe -> !safe).isPresent();
-        String verdict =
-                conductor.isProtected().isEmpty() ? "" : burns ? WORDS.get("protection.not-protected") : WORDS.get("protection.protected");
+        String verdict = conductor.isProtected().isEmpty()
+                ? ""
+                : burns ? WORDS.get("protection.not-protected") : WORDS.get("protection.protected");
         return new Fact(WORDS.get("protection.by", device.device()), verdict + text, burns ? Tone.ERROR : Tone.PLAIN);
     }
 

@@ -2,7 +2,6 @@ package org.ohmloom.workbench.study;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -15,7 +14,6 @@ import org.ohmloom.model.ElementId;
 import org.ohmloom.model.WireId;
 import org.ohmloom.review.StudyPart;
 import org.ohmloom.size.protection.Check;
-import org.ohmloom.size.protection.ConductorProtection;
 import org.ohmloom.size.protection.DeviceProposal;
 import org.ohmloom.size.protection.DeviceProtection;
 import org.ohmloom.size.protection.Fault;
@@ -283,7 +281,9 @@ public final class ProtectionStudy implements Study<ProtectionStudy.Row> {
                 WORDS.get(
                         "protection.opening-times-over-currents",
                         each.title(),
-                        each.currents().stream().map(current -> Words.said(current.label())).collect(Collectors.joining(", "))),
+                        each.currents().stream()
+                                .map(current -> Words.said(current.label()))
+                                .collect(Collectors.joining(", "))),
                 each::scene));
     }
 
@@ -300,8 +300,7 @@ public final class ProtectionStudy implements Study<ProtectionStudy.Row> {
             steps.add(WORDS.get("protection.may-carry-2", device.rating().text()));
             device.minimumFault().ifPresent(fault -> steps.add(WORDS.get("protection.smallest-fault-2", fault.told())));
             device.maximumFault().ifPresent(fault -> steps.add(WORDS.get("protection.largest-fault-2", fault.told())));
-            device.starts()
-                    .forEach(start -> steps.add(WORDS.get("protection.start-of", start.load(), start.told())));
+            device.starts().forEach(start -> steps.add(WORDS.get("protection.start-of", start.load(), start.told())));
             device.conductors().stream()
                     .limit(MOST_CONDUCTORS)
                     .map(conductor -> Words.said(conductor.text()))
@@ -331,6 +330,7 @@ public final class ProtectionStudy implements Study<ProtectionStudy.Row> {
                     case WOULD_SERVE -> WORDS.get("protection.not-needed");
                     case REFUSED -> WORDS.get("protection.refused");
                 };
-        return outcome + Words.said(type.text()) + "; " + Words.said(type.why()) + " (" + Words.said(type.source()) + ")";
+        return outcome + Words.said(type.text()) + "; " + Words.said(type.why()) + " (" + Words.said(type.source())
+                + ")";
     }
 }
