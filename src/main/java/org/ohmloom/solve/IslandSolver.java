@@ -29,7 +29,7 @@ final class IslandSolver {
     private final Circuit circuit;
     private final Newton newton;
     private final Regulation regulation;
-    private final Optional<PreciseRow> hint;
+    private Optional<PreciseRow> hint;
     private Optional<PreciseRow> lastOpen = Optional.empty();
     private Optional<PreciseRow> lastFull = Optional.empty();
     private Characteristic[] lastAwake = {};
@@ -68,7 +68,24 @@ final class IslandSolver {
     IslandMoment solve(Characteristic[] laws) {
         Characteristic[] fed = Feeding.withoutUnfed(circuit, laws);
         Optional<IslandMoment> again = again(fed);
-        return again.isPresent() ? again.get() : afresh(fed);
+        if (again.isPresent()) {
+            return again.get();
+        }
+        boolean begun = lastOpen.isPresent() || hint.isPresent();
+        IslandMoment found = afresh(fed);
+        if (begun && found.failure().isPresent()) {
+            forget();
+            found = afresh(fed);
+        }
+        return found;
+    }
+
+    /** Begins from nothing: why there is no solution must not hang on where the search for it began. */
+    private void forget() {
+        hint = Optional.empty();
+        lastOpen = Optional.empty();
+        lastFull = Optional.empty();
+        regulation.forget();
     }
 
     private IslandMoment afresh(Characteristic[] fed) {

@@ -57,6 +57,11 @@ final class Regulation {
         pieces = like.pieces.clone();
     }
 
+    /** Takes every source to regulate again. */
+    void forget() {
+        Arrays.fill(pieces, Piece.REGULATES);
+    }
+
     /** The characteristics with stiff sources softened. */
     static Characteristic[] softened(Characteristic[] laws) {
         Characteristic[] soft = laws.clone();
