@@ -133,6 +133,11 @@ final class MomentSolver {
         solvers.forEach(solver -> solver.ifPresent(each -> each.roughly(rough)));
     }
 
+    /** Takes converters to give nothing, as at the beginning. */
+    void forgetOutputs() {
+        outputs = new Outputs();
+    }
+
     /** Tries islands again that had no solution. */
     void forgive() {
         results.replaceAll(result -> result.filter(each -> each.failure().isEmpty()));

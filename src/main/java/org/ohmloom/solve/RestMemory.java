@@ -61,7 +61,7 @@ final class RestMemory {
     RestMemory forSearches() {
         Map<SortedSet<BranchId>, Trial> near = new HashMap<>(earlier);
         near.putAll(tried);
-        near.values().forEach(Trial::useNone);
+        near.values().forEach(Trial::keepVolts);
         return new RestMemory(near);
     }
 }

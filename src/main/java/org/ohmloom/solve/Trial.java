@@ -249,6 +249,12 @@ final class Trial {
         levels = Optional.empty();
     }
 
+    /** Keeps nothing but voltages and what was awake at them. */
+    void keepVolts() {
+        useNone();
+        solver.forgetOutputs();
+    }
+
     /** Solves with these levels from now on. */
     void use(ChokeLevels found) {
         levels = Optional.of(found);
