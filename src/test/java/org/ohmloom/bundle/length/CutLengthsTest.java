@@ -1,6 +1,7 @@
 package org.ohmloom.bundle.length;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -80,6 +81,11 @@ class CutLengthsTest {
         assertEquals(3, sum(length, LengthPart.Kind.ROUNDING), EXACT_METRES);
         assertTrue(length.parts().stream().noneMatch(part -> part.source().isBlank()));
         assertEquals("X1.1", length.parts().get(3).end().orElseThrow().english());
+        assertEquals(3, length.routeMetres().orElseThrow(), EXACT_METRES);
+        assertEquals(0.110, length.allowanceMetres(), EXACT_METRES);
+        assertFalse(length.isEntered());
+        assertEquals(length.tolerance().metres(3.110), length.toleranceMetres(), EXACT_METRES);
+        assertTrue(length.toleranceMetres() > 0);
     }
 
     @Test
@@ -97,6 +103,7 @@ class CutLengthsTest {
         assertEquals(0.7231, length.metres(), 0);
         assertTrue(length.isEntered());
         assertEquals(0, length.allowanceMetres());
+        assertTrue(length.routeMetres().isEmpty());
     }
 
     @Test

@@ -95,6 +95,33 @@ class SectionsTest {
     }
 
     @Test
+    void theMassOfASegmentIsCopperAndTheRingsOfInsulationAndConduit() {
+        SegmentSection section = section(7, 1, covering(Covering.Kind.CONDUIT, "conduit-10"), OptionalDouble.empty());
+        double copperMm2 =
+                TABLES.family("iso-6722-1").row(Gauge.metric(1)).orElseThrow().assuredCopperAreaMm2();
+        double insulationMm2 = 7 * (Math.PI / 4 * 2.1 * 2.1 - 1.15 * 1.15 * copperMm2);
+        // conduit-10: 13 mm outside, walls of 1.45 mm
+        double conduitMm2 = Math.PI / 4 * (13 * 13 - 10.1 * 10.1);
+        assertEquals(
+                (insulationMm2 * 1400 + conduitMm2 * 1200) * 1e-6 * 2, section.massKg() - section.copperKg(), EXACT);
+        assertEquals(7, section.wireCount());
+        assertEquals(0, section.estimated());
+        assertEquals(section.entered(), section.covering());
+    }
+
+    @Test
+    void tapeWeighsWhatLiesOutsideTheWires() {
+        SegmentSection bare = section(7, 1, covering(Covering.Kind.CONDUIT, "conduit-10"), OptionalDouble.empty());
+        SegmentSection taped = section(7, 1, covering(Covering.Kind.TAPE, "tape-cloth-19"), OptionalDouble.empty());
+        double conduitMm2 = Math.PI / 4 * (13 * 13 - 10.1 * 10.1);
+        double tapeMm2 = Math.PI
+                / 4
+                * (taped.finishedMm() * taped.finishedMm() - taped.practicalMm() * taped.practicalMm());
+        assertTrue(taped.finishedMm() > taped.practicalMm() + 2 * 0.25 - EXACT, "a tape is 0.25 mm thick");
+        assertEquals((conduitMm2 - tapeMm2) * 1e-6 * 2 * 1200, bare.massKg() - taped.massKg(), EXACT);
+    }
+
+    @Test
     void theLimitsOfFillingAreThoseOfTheBuildingRule() {
         for (double[] row : BundleReferences.rows("fill-limits.csv")) {
             CoveringFit fit = section(
