@@ -136,7 +136,7 @@ final class BoardDrawing {
             String id = joint.id().value();
             Point top = new Point(joint.at().xMm(), joint.topMm());
             Point bottom = new Point(joint.at().xMm(), joint.bottomMm() + 0.001);
-            String name = "breakout " + Spot.name(harness.breakouts().get(joint.id()));
+            String name = lettering.say("breakout", Spot.name(harness.breakouts().get(joint.id())));
             body(Line.of(thickness.bodyMm(id) - narrowerMm, ink, top, bottom), id, name);
         }
         for (Board.Run run : board.runs()) {
@@ -173,7 +173,7 @@ final class BoardDrawing {
             joint(at).filter(joint -> joint.at().yMm() != yMm).ifPresent(joint -> {
                 Point from = joint.at();
                 Point to = new Point(from.xMm(), yMm);
-                String name = "breakout " + Spot.name(harness.breakouts().get(at));
+                String name = lettering.say("breakout", Spot.name(harness.breakouts().get(at)));
                 body(Line.of(thickness.bodyMm(0) - narrowerMm, ink, from, to), at.value(), name);
             });
         }
@@ -210,7 +210,7 @@ final class BoardDrawing {
             Splice splice = splices.get(k);
             Point at = doors.splice(run, k, splices.size());
             String id = splice.id().value();
-            String text = id + ", splice " + splice.name();
+            String text = lettering.say("splice.told", id, splice.name());
             double half = thickness.bodyMm(run.tie().id()) / 2;
             double off = texts.onSheet()
                     ? RunLabels.dimensionMm(half) + 0.8 + run.text().aboveMm()
@@ -251,7 +251,7 @@ final class BoardDrawing {
                     Layer.BUNDLES,
                     new Disc(joint.at(), radius, Fill.of(Ink.PLATE, Ink.BUNDLE, 0.4)),
                     id,
-                    "breakout " + Spot.name(harness.breakouts().get(joint.id()))));
+                    lettering.say("breakout", Spot.name(harness.breakouts().get(joint.id())))));
         }
     }
 }

@@ -48,7 +48,7 @@ final class BoardMaker {
         this.harness = harness;
         this.lettering = lettering;
         this.wires = options.wires();
-        this.figures = new Figures(harness, analysis, state, options);
+        this.figures = new Figures(harness, analysis, state, options, lettering);
         this.ties = new Ties(harness);
         this.detail = detail;
         this.maker =

@@ -64,8 +64,8 @@ final class CardMaker {
             zone = zone.or(connector::zone);
         }
         String id = component.id().value();
-        String remark = Words.device(component.device());
-        String text = id + ", " + component.name() + ", " + remark + (component.existing() ? ", existing" : "");
+        String remark = lettering.said(Words.told(component.device()));
+        String text = existing(id + ", " + component.name() + ", " + remark, component.existing());
         return card(Card.Kind.COMPONENT, id, remark, component.name(), tabs, zone, text);
     }
 
@@ -74,36 +74,36 @@ final class CardMaker {
         List<Tab> tabs = new ArrayList<>(List.of(tab(connector)));
         mate.ifPresent(other -> tabs.add(tab(other)));
         String id = connector.id().value();
-        String remark = mate.map(other -> "mates with " + other.id()).orElse("free end");
-        String text = id + ", " + connector.name() + ", " + Words.ways(connector);
+        String remark = mate.map(other -> lettering.say("mates-with", other.id())).orElseGet(() -> lettering.say("free-end"));
+        String text = id + ", " + connector.name() + ", " + lettering.said(Words.ways(connector));
         return card(Card.Kind.CONNECTOR, id, remark, connector.name(), tabs, connector.zone(), text);
     }
 
     Card ground(GroundPoint ground) {
         String body = harness.bodies().get(ground.body()).name();
         String id = ground.id().value();
-        String text = id + ", ground point " + ground.name() + ", on " + body;
-        return card(Card.Kind.GROUND, id, "ground on " + body, ground.name(), List.of(), ground.zone(), text);
+        String text = lettering.say("ground.told", id, ground.name(), body);
+        return card(Card.Kind.GROUND, id, lettering.say("ground-on", body), ground.name(), List.of(), ground.zone(), text);
     }
 
     Card splice(Splice splice) {
         String id = splice.id().value();
-        String text = id + ", splice " + splice.name();
-        return card(Card.Kind.SPLICE, id, "splice", splice.name(), List.of(), Optional.empty(), text);
+        String text = lettering.say("splice.told", id, splice.name());
+        return card(Card.Kind.SPLICE, id, lettering.say("splice"), splice.name(), List.of(), Optional.empty(), text);
     }
 
     /** An end of a wire that is joined to nothing. */
     Card loose(Wire wire) {
         String id = wire.id().value();
-        String text = id + ", an end joined to nothing";
-        return card(Card.Kind.CONTINUATION, id, "joined to nothing", id, List.of(), Optional.empty(), text);
+        String text = lettering.say("loose.told", id);
+        return card(Card.Kind.CONTINUATION, id, lettering.say("joined-to-nothing"), id, List.of(), Optional.empty(), text);
     }
 
     /** The end of a segment that is drawn elsewhere. */
     Card continuation(BundleSegment segment, String elsewhere) {
         String id = segment.id().value();
         String length = Formats.millimetres(segment.lengthMetres() * 1000);
-        String name = "goes on at " + elsewhere;
+        String name = lettering.say("goes-on-at", elsewhere);
         return card(Card.Kind.CONTINUATION, id, length, name, List.of(), Optional.empty(), id + ", " + name);
     }
 
@@ -121,8 +121,8 @@ final class CardMaker {
     /** One half of an in-line pair whose other half is drawn elsewhere. */
     Card half(Connector connector, Connector mate, String elsewhere, boolean onSheets) {
         String id = connector.id().value();
-        String remark = "mates with " + mate.id();
-        String where = "mate at " + elsewhere;
+        String remark = lettering.say("mates-with", mate.id());
+        String where = lettering.say("mate-at", elsewhere);
         String text = id + ", " + connector.name() + ", " + remark + ", " + where;
         List<String> lines = new ArrayList<>(wrapped(where));
         if (onSheets) {
@@ -144,10 +144,14 @@ final class CardMaker {
         return lettering.wrapped(text, Weight.REGULAR, NAME_MM, MOST_NAME_MM, 2);
     }
 
+    private String existing(String text, boolean existing) {
+        return existing ? lettering.say("existing", text) : text;
+    }
+
     Tab tab(Connector connector) {
         String id = connector.id().value();
-        String ways = Words.ways(connector);
-        String text = id + ", connector " + connector.name() + ", " + ways + (connector.existing() ? ", existing" : "");
+        String ways = lettering.said(Words.ways(connector));
+        String text = existing(lettering.say("connector.told", id, connector.name(), ways), connector.existing());
         return new Tab(id, lettering.cut(id, Weight.BOLD, NAME_MM, MOST_TAB_MM), ways, true, text);
     }
 
@@ -159,8 +163,8 @@ final class CardMaker {
         }
         String all = lettering.cut(String.join(" ", names), Weight.BOLD, NAME_MM, MOST_TERMINALS_MM);
         String id = component.id().value();
-        String text = id + ", terminals " + String.join(", ", names);
-        return List.of(new Tab(id, all, names.size() == 1 ? "terminal" : "terminals", false, text));
+        String text = lettering.say("terminals.told", id, String.join(", ", names));
+        return List.of(new Tab(id, all, lettering.say(names.size() == 1 ? "terminal" : "terminals"), false, text));
     }
 
     /** Width a tab wants, mm. */

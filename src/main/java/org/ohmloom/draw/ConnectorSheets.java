@@ -49,7 +49,7 @@ final class ConnectorSheets {
                 lettering,
                 Optional.of(connector.id().value()),
                 connector.id().value(),
-                connector.name() + partner + ", " + Words.ways(connector) + part + existing + note,
+                connector.name() + partner + ", " + Words.ways(connector).english() + part + existing + note,
                 Optional.of(view),
                 rows.of(connector),
                 "Cavity");

@@ -43,7 +43,12 @@ public final class DrawingSheet {
         SheetNotes notes = new SheetNotes(new GeneralNotes(harness, tables).all());
         SheetForm form = new SheetForm(harness.titleBlock(), notes, paper, lettering);
         Figures figures =
-                new Figures(harness, analysis, Optional.empty(), new SceneOptions(SceneOptions.Numbers.SIZE, false));
+                new Figures(
+                harness,
+                analysis,
+                Optional.empty(),
+                new SceneOptions(SceneOptions.Numbers.SIZE, false),
+                lettering);
         SheetDetail detail = detail(harness, analysis);
         List<List<Item>> boards = Circuit.suits(harness)
                 ? circuit(new Circuit(harness, figures, lettering), form)
@@ -97,7 +102,7 @@ public final class DrawingSheet {
         for (List<Item> piece : pieces.get()) {
             sheets.add(withKey(piece, key, form.area(sheets.isEmpty())));
         }
-        sheets.addAll(cards(circuit.unwired(), Montage.UNPLACED, sheets.size(), form));
+        sheets.addAll(cards(circuit.unwired(), lettering.say("not-placed-yet"), sheets.size(), form));
         return sheets;
     }
 
@@ -137,7 +142,7 @@ public final class DrawingSheet {
             sheets.add(withKey(board, maker.legend(area.widthMm(), first), area));
         }
         sheets = new ArrayList<>(matchLines.placed(sheets, form.paper()));
-        sheets.addAll(cards(maker.stations().unplaced(), Montage.UNPLACED, sheets.size(), form));
+        sheets.addAll(cards(maker.stations().unplaced(), lettering.say("not-placed-yet"), sheets.size(), form));
         return sheets;
     }
 

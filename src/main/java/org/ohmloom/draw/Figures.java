@@ -16,11 +16,23 @@ final class Figures {
     private final Readings readings;
     private final ShownUnits units;
     private final Optional<HeatScale> scale;
+    private final Lettering lettering;
 
-    Figures(Harness harness, Optional<Analysis> analysis, Optional<StateId> state, SceneOptions options) {
+    Figures(
+            Harness harness,
+            Optional<Analysis> analysis,
+            Optional<StateId> state,
+            SceneOptions options,
+            Lettering lettering) {
+        this.lettering = lettering;
         this.readings = new Readings(harness, analysis, state, options.numbers());
         this.units = options.units();
         this.scale = HeatScale.of(harness, readings, options);
+    }
+
+    /** A text of the bundle {@code drawings}, in the language of the drawing. */
+    String say(String key, Object... values) {
+        return lettering.say(key, values);
     }
 
     /** The units in which they are written. */
@@ -55,7 +67,7 @@ final class Figures {
     Optional<String> measured(WireId wire) {
         return switch (readings.numbers()) {
             case SIZE, NONE -> Optional.empty();
-            case MARGIN -> number(wire).map(text -> "margin " + text);
+            case MARGIN -> number(wire).map(text -> lettering.say("margin", text));
             default -> number(wire);
         };
     }
@@ -65,14 +77,14 @@ final class Figures {
         return switch (readings.numbers()) {
             case SIZE -> sizes(wires);
             case DIAMETER -> readings.ofBundle(id, wires).map(this::text);
-            case MARGIN -> ofBundle(wires, "min ");
-            default -> ofBundle(wires, "max ");
+            case MARGIN -> ofBundle(wires, "least");
+            default -> ofBundle(wires, "most");
         };
     }
 
-    private Optional<String> ofBundle(Collection<WireId> wires, String before) {
+    private Optional<String> ofBundle(Collection<WireId> wires, String which) {
         return readings.decisive(wires)
-                .flatMap(wire -> number(wire).map(text -> (wires.size() > 1 ? before : "") + text + " in " + wire));
+                .flatMap(wire -> number(wire).map(text -> lettering.say(wires.size() > 1 ? which : "in", text, wire)));
     }
 
     private String text(double value) {

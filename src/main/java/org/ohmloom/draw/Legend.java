@@ -91,7 +91,7 @@ public final class Legend {
 
     private void signal(SignalClass signalClass) {
         SignalLook look = SignalLook.of(signalClass);
-        place(SAMPLE_MM, look.word().english(), at -> {
+        place(SAMPLE_MM, lettering.said(look.word()), at -> {
             Point from = at.plus(0, ROW_MM / 2);
             List<Point> points = List.of(from, from.plus(SAMPLE_MM, 0));
             return List.of(Item.of(Layer.CONNECTORS, new Line(points, 0.45, look.ink(), look.pattern())));

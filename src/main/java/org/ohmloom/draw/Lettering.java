@@ -18,6 +18,16 @@ public final class Lettering {
         this.fonts = fonts;
     }
 
+    /** A text of the bundle {@code drawings}, in the language of the drawing. */
+    String say(String key, Object... values) {
+        return fonts.said(Words.text(key, values));
+    }
+
+    /** A text in the language of the drawing. */
+    String said(org.ohmloom.words.Text text) {
+        return fonts.said(text);
+    }
+
     public double widthMm(String text, Weight weight, double heightMm) {
         return fonts.widthMm(text, weight, heightMm);
     }

@@ -144,13 +144,13 @@ final class RunLabels {
 
     /** The name of a breakout. */
     Item breakout(String text, Point at, Anchor anchor, String id) {
-        return Item.of(Layer.NUMBERS, small(text, at, anchor, Ink.SOFT_TEXT), id, "breakout " + text);
+        return Item.of(Layer.NUMBERS, small(text, at, anchor, Ink.SOFT_TEXT), id, lettering.say("breakout", text));
     }
 
     /** A segment in plain words. */
     String describe(Board.Run run) {
-        return "segment " + run.tie().id() + ", " + run.text().length() + ", "
-                + Words.count(thickness.count(run.tie().id()), "wire")
+        org.ohmloom.words.Text wires = Words.wires(thickness.count(run.tie().id()));
+        return lettering.say("segment.told", run.tie().id(), run.text().length(), wires)
                 + run.text().number().map(number -> ", " + number).orElse("");
     }
 

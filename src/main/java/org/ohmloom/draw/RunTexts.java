@@ -36,7 +36,7 @@ final class RunTexts {
     private static final double MOST_SOFT_MM = 45;
     private static final double MOST_SHEET_SOFT_MM = 55;
     private static final double MOST_MORE_MM = 60;
-    private static final String WIDEST_NUMBER = "max 88.8 mV in ";
+    private static final String WIDEST_NUMBER = "88.8 mV";
 
     private final Harness harness;
     private final Figures figures;
@@ -164,7 +164,7 @@ final class RunTexts {
                 .max()
                 .orElse(0);
         for (WireId wire : wires) {
-            widest = Math.max(widest, lettering.widthMm(WIDEST_NUMBER + wire, Weight.REGULAR, SMALL_MM));
+            widest = Math.max(widest, lettering.widthMm(lettering.say("most", WIDEST_NUMBER, wire), Weight.REGULAR, SMALL_MM));
         }
         return Math.max(actual, widest + BETWEEN_MM);
     }

@@ -61,7 +61,7 @@ public final class SceneLayout {
             SceneOptions options,
             double aspectRatio) {
         if (Circuit.suitsScreen(harness)) {
-            Figures figures = new Figures(harness, analysis, state, options);
+            Figures figures = new Figures(harness, analysis, state, options, lettering);
             return new LaidOut(new Circuit(harness, figures, lettering).scene(), Optional.empty(), figures.scale());
         }
         BoardMaker maker = new BoardMaker(harness, analysis, state, options, lettering, Optional.empty());

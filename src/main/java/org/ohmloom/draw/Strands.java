@@ -82,7 +82,7 @@ final class Strands {
                                     turning.getOrDefault(joint, List.of()).size())
                             + CASING_MM;
                     Line line = Line.of(width - narrowerMm, ink, from, to);
-                    items.add(Item.of(Layer.BUNDLES, line, joint.value(), "breakout " + joint));
+                    items.add(Item.of(Layer.BUNDLES, line, joint.value(), figures.say("breakout", joint)));
                 }
             }
         }
@@ -176,9 +176,12 @@ final class Strands {
 
     /** A wire in plain words. */
     static String describe(Wire wire, Figures figures) {
-        return wire.id() + ", " + SignalLook.of(wire.signalClass()).word()
-                + wire.circuit().map(circuit -> ", " + circuit).orElse("") + ", "
-                + wire.from().text() + " to " + wire.to().text()
+        org.ohmloom.words.Text signal = SignalLook.of(wire.signalClass()).word();
+        String from = wire.from().text();
+        String to = wire.to().text();
+        return wire.circuit()
+                        .map(circuit -> figures.say("wire.of-circuit", wire.id(), signal, circuit, from, to))
+                        .orElseGet(() -> figures.say("wire.told", wire.id(), signal, from, to))
                 + figures.gauge(wire.id())
                         .map(gauge -> ", " + figures.units().size(gauge))
                         .orElse("")

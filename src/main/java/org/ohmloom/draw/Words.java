@@ -31,26 +31,30 @@ public final class Words {
     private Words() {}
 
     /** A text of the bundle {@code drawings} with its gaps filled. */
-    static Text text(String key, Object... values) {
+    public static Text text(String key, Object... values) {
         return TEXTS.text(key, values);
     }
 
     /** A device in two or three words with its rating. */
-    public static String device(Device device) {
+    static Text told(Device device) {
         if (device instanceof Battery battery) {
-            return "battery " + Formats.volts(battery.emfVolts());
+            return text("device.battery", Formats.volts(battery.emfVolts()));
         }
         if (device instanceof ProtectiveDevice protective) {
-            String kind = protective.kind() == ProtectiveDevice.Kind.FUSE ? "fuse " : "breaker ";
-            return kind + Formats.amps(protective.ratingAmps());
+            boolean fuse = protective.kind() == ProtectiveDevice.Kind.FUSE;
+            return text(fuse ? "device.fuse" : "device.breaker", Formats.amps(protective.ratingAmps()));
         }
         if (device instanceof Load load) {
-            return (load.draw() instanceof Draw.Motor || load.draw() instanceof Draw.MagnetMotor
-                            ? "motor "
-                            : load.draw() instanceof Draw.Lamp ? "lamp " : "load ")
-                    + Formats.amps(load.draw().ratedAmps());
+            boolean motor = load.draw() instanceof Draw.Motor || load.draw() instanceof Draw.MagnetMotor;
+            String kind = motor ? "device.motor" : load.draw() instanceof Draw.Lamp ? "device.lamp" : "device.load";
+            return text(kind, Formats.amps(load.draw().ratedAmps()));
         }
-        return kind(device);
+        return text("device." + kind(device));
+    }
+
+    /** The same in English. */
+    public static String device(Device device) {
+        return told(device).english();
     }
 
     private static String kind(Device device) {
@@ -67,7 +71,7 @@ public final class Words {
             return "diode";
         }
         if (device instanceof BatteryIsolator) {
-            return "battery isolator";
+            return "battery-isolator";
         }
         if (device instanceof Switch) {
             return "switch";
@@ -76,23 +80,28 @@ public final class Words {
             return "relay";
         }
         if (device instanceof SolidStateOutput) {
-            return "solid-state output";
+            return "solid-state-output";
         }
         if (device instanceof Sensor) {
             return "sensor";
         }
         if (device instanceof ControlUnit) {
-            return "control unit";
+            return "control-unit";
         }
         if (device instanceof BusBar) {
-            return "bus bar";
+            return "bus-bar";
         }
         return "component";
     }
 
     /** Cavities of a connector: "4-way". */
-    static String ways(Connector connector) {
-        return connector.cavities().size() + "-way";
+    static Text ways(Connector connector) {
+        return text("ways", String.valueOf(connector.cavities().size()));
+    }
+
+    /** A count of wires: "1 wire", "3 wires". */
+    public static Text wires(int count) {
+        return count == 1 ? text("one-wire") : text("wires", String.valueOf(count));
     }
 
     /** A length in whole millimetres, without the unit: "1500". */
@@ -103,10 +112,5 @@ public final class Words {
     /** A conductor size as people write it: "2.5 mm²", "14 AWG". */
     public static String size(Gauge gauge) {
         return ShownUnits.USUAL.name(gauge);
-    }
-
-    /** A count with its noun: "1 wire", "3 wires". */
-    static String count(int count, String noun) {
-        return count + " " + noun + (count == 1 ? "" : "s");
     }
 }

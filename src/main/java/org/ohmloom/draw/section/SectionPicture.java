@@ -23,6 +23,7 @@ import org.ohmloom.draw.SceneFonts;
 import org.ohmloom.draw.SignalLook;
 import org.ohmloom.draw.Text;
 import org.ohmloom.draw.Weight;
+import org.ohmloom.draw.Words;
 import org.ohmloom.model.Harness;
 import org.ohmloom.model.SignalClass;
 import org.ohmloom.tables.CoveringSize;
@@ -113,32 +114,38 @@ public final class SectionPicture {
         }
     }
 
+    private String say(String key, Object... values) {
+        return fonts.said(Words.text(key, values));
+    }
+
     private List<String> words() {
         List<String> words = new ArrayList<>();
         if (section.members().isEmpty()) {
-            words.add("no wire lies here");
+            words.add(say("section.none"));
             return words;
         }
-        words.add(section.wireCount() + (section.wireCount() == 1 ? " wire" : " wires") + ", "
-                + Formats.millimetres(section.finishedMm()) + " finished");
-        words.add("ideal " + Formats.millimetres(section.idealMm()) + ", practical "
-                + Formats.millimetres(section.practicalMm()));
+        words.add(say(
+                "section.finished", Words.wires(section.wireCount()), Formats.millimetres(section.finishedMm())));
+        words.add(say(
+                "section.ideal",
+                Formats.millimetres(section.idealMm()),
+                Formats.millimetres(section.practicalMm())));
         section.covering().ifPresent(fit -> {
             words.add(fit.size().words());
             bore(fit.size()).ifPresent(words::add);
         });
-        words.add("bend " + Formats.millimetres(section.bendLastingMm()) + " or more");
+        words.add(say("section.bend", Formats.millimetres(section.bendLastingMm())));
         return words;
     }
 
     /** Bore and outside of what has a fixed bore. */
-    private static Optional<String> bore(CoveringSize size) {
+    private Optional<String> bore(CoveringSize size) {
         if (size.insideMaxMm().isEmpty() || size.insideMinMm().isPresent()) {
             return Optional.empty();
         }
         double bore = size.insideMaxMm().getAsDouble();
         return Optional.of(
-                "inside " + Formats.millimetres(bore) + ", outside " + Formats.millimetres(bore + 2 * size.wallMm()));
+                say("section.inside", Formats.millimetres(bore), Formats.millimetres(bore + 2 * size.wallMm())));
     }
 
     private void rings(Point centre, double scale) {
@@ -179,8 +186,9 @@ public final class SectionPicture {
         double radius = member.disc().diameterMm() / 2 * scale;
         double edge = Math.min(MOST_EDGE_MM, 2 * radius * EDGE_SHARE);
         SignalClass signal = harness.wires().get(member.wires().get(0)).signalClass();
-        String description = member.id() + ", " + SignalLook.of(signal).word() + ", "
-                + Formats.millimetres(member.disc().diameterMm()) + (member.isListed() ? "" : " estimated");
+        String diameter = Formats.millimetres(member.disc().diameterMm());
+        String description = member.id() + ", " + fonts.said(SignalLook.of(signal).word()) + ", "
+                + (member.isListed() ? diameter : say("section.estimated", diameter));
         items.add(Item.of(
                 Layer.WIRES,
                 new Disc(
