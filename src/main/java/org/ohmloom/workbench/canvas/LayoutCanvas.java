@@ -174,6 +174,7 @@ public final class LayoutCanvas extends SceneCanvas {
         repaint();
     }
 
+    @Override
     public Optional<Scene> scene() {
         return scene;
     }

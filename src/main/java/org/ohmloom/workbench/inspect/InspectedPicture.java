@@ -41,7 +41,12 @@ final class InspectedPicture extends SceneCanvas {
         ToolTipManager.sharedInstance().registerComponent(this);
     }
 
-    private Scene scene() {
+    @Override
+    public Optional<Scene> scene() {
+        return Optional.of(drawn());
+    }
+
+    private Scene drawn() {
         return picture.drawing().scene(painter.fonts(), Math.max(LEAST_WIDTH_MM, getWidth() / pixels()), HEIGHT_MM);
     }
 
@@ -66,7 +71,7 @@ final class InspectedPicture extends SceneCanvas {
         Graphics2D own = (Graphics2D) g.create();
         try {
             own.scale(pixels(), pixels());
-            painter.paint(own, scene(), Samples.style());
+            painter.paint(own, drawn(), Samples.style());
         } finally {
             own.dispose();
         }
@@ -75,7 +80,7 @@ final class InspectedPicture extends SceneCanvas {
     @Override
     public @Nullable String getToolTipText(MouseEvent event) {
         Point point = new Point(event.getX() / pixels(), event.getY() / pixels());
-        List<Item> items = scene().items();
+        List<Item> items = drawn().items();
         Optional<Item> found = Optional.empty();
         for (Item item : items) {
             if (item.description().isPresent() && item.mark().hits(point, REACH_MM)) {

@@ -80,7 +80,8 @@ public final class ChartCanvas extends SceneCanvas implements Scrollable {
     }
 
     /** The chart as it is laid out now. */
-    Optional<Scene> scene() {
+    @Override
+    public Optional<Scene> scene() {
         Dimension room = room();
         if (scene == null || !room.equals(laidOutFor)) {
             double pixels = pixels();

@@ -10,9 +10,14 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JTable;
 import javax.swing.text.JTextComponent;
+import org.ohmloom.draw.Item;
+import org.ohmloom.draw.Scene;
+import org.ohmloom.draw.Text;
 import org.ohmloom.workbench.ComponentTree;
+import org.ohmloom.workbench.canvas.SceneCanvas;
 
-/** What is written in a part of a window: on labels and buttons, in texts, in every cell of a table, and what the pointer tells of it. */
+/** What is written in a part of a window: on labels and buttons, in texts, in every cell of a table, in what is drawn, and what the pointer tells
+ * of it. */
 final class ShownTexts {
 
     private final Set<String> found = new LinkedHashSet<>();
@@ -36,10 +41,21 @@ final class ShownTexts {
                 add(button.getText());
             } else if (each instanceof JTable table) {
                 cells(table);
+            } else if (each instanceof SceneCanvas canvas) {
+                canvas.scene().ifPresent(this::drawn);
             }
             if (each instanceof JComponent told) {
                 add(told.getToolTipText());
             }
+        }
+    }
+
+    private void drawn(Scene scene) {
+        for (Item item : scene.items()) {
+            if (item.mark() instanceof Text text) {
+                add(text.text());
+            }
+            item.description().ifPresent(this::add);
         }
     }
 
