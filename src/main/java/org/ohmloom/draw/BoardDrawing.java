@@ -136,7 +136,8 @@ final class BoardDrawing {
             String id = joint.id().value();
             Point top = new Point(joint.at().xMm(), joint.topMm());
             Point bottom = new Point(joint.at().xMm(), joint.bottomMm() + 0.001);
-            String name = lettering.say("breakout", Spot.name(harness.breakouts().get(joint.id())));
+            String name =
+                    lettering.say("breakout", Spot.name(harness.breakouts().get(joint.id())));
             body(Line.of(thickness.bodyMm(id) - narrowerMm, ink, top, bottom), id, name);
         }
         for (Board.Run run : board.runs()) {
@@ -173,7 +174,8 @@ final class BoardDrawing {
             joint(at).filter(joint -> joint.at().yMm() != yMm).ifPresent(joint -> {
                 Point from = joint.at();
                 Point to = new Point(from.xMm(), yMm);
-                String name = lettering.say("breakout", Spot.name(harness.breakouts().get(at)));
+                String name =
+                        lettering.say("breakout", Spot.name(harness.breakouts().get(at)));
                 body(Line.of(thickness.bodyMm(0) - narrowerMm, ink, from, to), at.value(), name);
             });
         }

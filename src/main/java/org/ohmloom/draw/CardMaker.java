@@ -74,7 +74,8 @@ final class CardMaker {
         List<Tab> tabs = new ArrayList<>(List.of(tab(connector)));
         mate.ifPresent(other -> tabs.add(tab(other)));
         String id = connector.id().value();
-        String remark = mate.map(other -> lettering.say("mates-with", other.id())).orElseGet(() -> lettering.say("free-end"));
+        String remark =
+                mate.map(other -> lettering.say("mates-with", other.id())).orElseGet(() -> lettering.say("free-end"));
         String text = id + ", " + connector.name() + ", " + lettering.said(Words.ways(connector));
         return card(Card.Kind.CONNECTOR, id, remark, connector.name(), tabs, connector.zone(), text);
     }
@@ -83,7 +84,8 @@ final class CardMaker {
         String body = harness.bodies().get(ground.body()).name();
         String id = ground.id().value();
         String text = lettering.say("ground.told", id, ground.name(), body);
-        return card(Card.Kind.GROUND, id, lettering.say("ground-on", body), ground.name(), List.of(), ground.zone(), text);
+        return card(
+                Card.Kind.GROUND, id, lettering.say("ground-on", body), ground.name(), List.of(), ground.zone(), text);
     }
 
     Card splice(Splice splice) {
@@ -96,7 +98,8 @@ final class CardMaker {
     Card loose(Wire wire) {
         String id = wire.id().value();
         String text = lettering.say("loose.told", id);
-        return card(Card.Kind.CONTINUATION, id, lettering.say("joined-to-nothing"), id, List.of(), Optional.empty(), text);
+        return card(
+                Card.Kind.CONTINUATION, id, lettering.say("joined-to-nothing"), id, List.of(), Optional.empty(), text);
     }
 
     /** The end of a segment that is drawn elsewhere. */

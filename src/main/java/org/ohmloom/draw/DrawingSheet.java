@@ -42,13 +42,8 @@ public final class DrawingSheet {
                 analysis.map(results -> results.evidence().tables().fabrication());
         SheetNotes notes = new SheetNotes(new GeneralNotes(harness, tables).all());
         SheetForm form = new SheetForm(harness.titleBlock(), notes, paper, lettering);
-        Figures figures =
-                new Figures(
-                harness,
-                analysis,
-                Optional.empty(),
-                new SceneOptions(SceneOptions.Numbers.SIZE, false),
-                lettering);
+        Figures figures = new Figures(
+                harness, analysis, Optional.empty(), new SceneOptions(SceneOptions.Numbers.SIZE, false), lettering);
         SheetDetail detail = detail(harness, analysis);
         List<List<Item>> boards = Circuit.suits(harness)
                 ? circuit(new Circuit(harness, figures, lettering), form)

@@ -10,8 +10,8 @@ import java.util.function.DoubleFunction;
 final class Montage {
 
     /** Heading over what has no place. */
-
     private static final double MARGIN_MM = 8;
+
     private static final double SECTION_MM = 9;
     private static final double HEADING_MM = 6;
     private static final double LEAST_WIDTH_MM = 120;
@@ -37,7 +37,11 @@ final class Montage {
             y += extent.get().heightMm() + SECTION_MM;
         }
         if (!unplaced.isEmpty()) {
-            List<Item> rows = rows(unplaced, lettering.say("not-placed-yet"), new Extent(MARGIN_MM, y, width - MARGIN_MM, y), lettering);
+            List<Item> rows = rows(
+                    unplaced,
+                    lettering.say("not-placed-yet"),
+                    new Extent(MARGIN_MM, y, width - MARGIN_MM, y),
+                    lettering);
             items.addAll(rows);
             y = Piece.bounds(rows).map(Extent::bottomMm).orElse(y) + SECTION_MM;
         }

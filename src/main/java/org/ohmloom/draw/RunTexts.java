@@ -164,7 +164,8 @@ final class RunTexts {
                 .max()
                 .orElse(0);
         for (WireId wire : wires) {
-            widest = Math.max(widest, lettering.widthMm(lettering.say("most", WIDEST_NUMBER, wire), Weight.REGULAR, SMALL_MM));
+            widest = Math.max(
+                    widest, lettering.widthMm(lettering.say("most", WIDEST_NUMBER, wire), Weight.REGULAR, SMALL_MM));
         }
         return Math.max(actual, widest + BETWEEN_MM);
     }

@@ -124,12 +124,9 @@ public final class SectionPicture {
             words.add(say("section.none"));
             return words;
         }
+        words.add(say("section.finished", Words.wires(section.wireCount()), Formats.millimetres(section.finishedMm())));
         words.add(say(
-                "section.finished", Words.wires(section.wireCount()), Formats.millimetres(section.finishedMm())));
-        words.add(say(
-                "section.ideal",
-                Formats.millimetres(section.idealMm()),
-                Formats.millimetres(section.practicalMm())));
+                "section.ideal", Formats.millimetres(section.idealMm()), Formats.millimetres(section.practicalMm())));
         section.covering().ifPresent(fit -> {
             words.add(fit.size().words());
             bore(fit.size()).ifPresent(words::add);
@@ -187,8 +184,9 @@ public final class SectionPicture {
         double edge = Math.min(MOST_EDGE_MM, 2 * radius * EDGE_SHARE);
         SignalClass signal = harness.wires().get(member.wires().get(0)).signalClass();
         String diameter = Formats.millimetres(member.disc().diameterMm());
-        String description = member.id() + ", " + fonts.said(SignalLook.of(signal).word()) + ", "
-                + (member.isListed() ? diameter : say("section.estimated", diameter));
+        String description =
+                member.id() + ", " + fonts.said(SignalLook.of(signal).word()) + ", "
+                        + (member.isListed() ? diameter : say("section.estimated", diameter));
         items.add(Item.of(
                 Layer.WIRES,
                 new Disc(

@@ -21,14 +21,13 @@ public final class SensorCharts {
         Optional<String> element = Optional.of(budget.sensor().value());
         List<SignedRow> rows = new ArrayList<>();
         budget.known()
-                .forEach(part ->
-                        rows.add(SignedRow.of(SignedRow.Kind.PART, part.named(), part.error(), element)));
+                .forEach(part -> rows.add(SignedRow.of(SignedRow.Kind.PART, part.named(), part.error(), element)));
         if (budget.known().size() > 1) {
             rows.add(SignedRow.of(SignedRow.Kind.SUM, StudyTexts.text("sensor.known"), budget.knownError(), element));
         }
         budget.tolerances()
-                .forEach(part -> rows.add(
-                        SignedRow.of(SignedRow.Kind.SPAN, part.named(), Math.abs(part.error()), element)));
+                .forEach(part ->
+                        rows.add(SignedRow.of(SignedRow.Kind.SPAN, part.named(), Math.abs(part.error()), element)));
         if (budget.tolerances().size() > 1) {
             rows.add(SignedRow.of(
                     SignedRow.Kind.SPAN, StudyTexts.text("sensor.tolerances"), budget.toleranceError(), element));

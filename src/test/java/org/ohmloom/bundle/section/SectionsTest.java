@@ -114,9 +114,8 @@ class SectionsTest {
         SegmentSection bare = section(7, 1, covering(Covering.Kind.CONDUIT, "conduit-10"), OptionalDouble.empty());
         SegmentSection taped = section(7, 1, covering(Covering.Kind.TAPE, "tape-cloth-19"), OptionalDouble.empty());
         double conduitMm2 = Math.PI / 4 * (13 * 13 - 10.1 * 10.1);
-        double tapeMm2 = Math.PI
-                / 4
-                * (taped.finishedMm() * taped.finishedMm() - taped.practicalMm() * taped.practicalMm());
+        double tapeMm2 =
+                Math.PI / 4 * (taped.finishedMm() * taped.finishedMm() - taped.practicalMm() * taped.practicalMm());
         assertTrue(taped.finishedMm() > taped.practicalMm() + 2 * 0.25 - EXACT, "a tape is 0.25 mm thick");
         assertEquals((conduitMm2 - tapeMm2) * 1e-6 * 2 * 1200, bare.massKg() - taped.massKg(), EXACT);
     }
