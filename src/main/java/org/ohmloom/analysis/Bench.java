@@ -107,26 +107,15 @@ record Bench(
 
     /** The same, stopped by another. */
     Bench under(Cancel other) {
-        return new Bench(
-                harness,
-                tables,
-                basis,
-                routes,
-                lengths,
-                resistance,
-                ampacities,
-                lasting,
-                fuseOhms,
-                bundleHeat,
-                passingHeat,
-                variation,
-                networks,
-                before,
-                other);
+        return with(before, other);
     }
 
     /** The same, its searches begun near where others ended. */
     Bench near(SolvedBefore others) {
+        return with(others, cancel);
+    }
+
+    private Bench with(SolvedBefore others, Cancel other) {
         return new Bench(
                 harness,
                 tables,
@@ -142,7 +131,7 @@ record Bench(
                 variation,
                 networks,
                 others,
-                cancel);
+                other);
     }
 
     /** The same, built with other values in other air; what wires may carry is worked out anew for that air. */

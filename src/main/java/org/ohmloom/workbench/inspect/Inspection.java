@@ -67,7 +67,11 @@ public record Inspection(String title, String subtitle, List<Section> sections) 
                             title,
                             facts.stream()
                                     .map(fact ->
-                                            new Fact(units.text(fact.label()), units.text(fact.value()), fact.tone()))
+                                            new Fact(
+                                            units.text(fact.label()),
+                                            units.text(fact.value()),
+                                            fact.tone(),
+                                            fact.about()))
                                     .toList());
         }
     }
@@ -78,10 +82,20 @@ public record Inspection(String title, String subtitle, List<Section> sections) 
      * @param label what it is
      * @param value its value with unit
      * @param tone  how it stands out
+     * @param about what the pointer tells of it; empty for nothing
      */
-    record Fact(String label, String value, Tone tone) {
+    record Fact(String label, String value, Tone tone, String about) {
+        Fact(String label, String value, Tone tone) {
+            this(label, value, tone, "");
+        }
+
         static Fact of(String label, String value) {
             return value.isEmpty() ? new Fact(label, "–", Tone.SOFT) : new Fact(label, value, Tone.PLAIN);
+        }
+
+        /** The same with what the pointer tells of it. */
+        Fact about(String told) {
+            return new Fact(label, value, tone, told);
         }
     }
 

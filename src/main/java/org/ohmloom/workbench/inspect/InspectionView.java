@@ -73,6 +73,11 @@ final class InspectionView {
             JComponent label = WrappedText.of(fact.label(), "Ohmloom.soft", 0);
             JComponent value = WrappedText.of(fact.value(), key(fact.tone()), 0);
             value.getAccessibleContext().setAccessibleName(fact.label() + ": " + fact.value());
+            if (!fact.about().isEmpty()) {
+                label.setToolTipText(fact.about());
+                value.setToolTipText(fact.about());
+                value.getAccessibleContext().setAccessibleDescription(fact.about());
+            }
             pane.add(label, "aligny top, growx, wmin 0");
             pane.add(value, "growx, wmin 0");
         }

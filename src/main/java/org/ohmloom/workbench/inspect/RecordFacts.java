@@ -30,6 +30,8 @@ import org.ohmloom.workbench.words.Words;
  */
 final class RecordFacts {
 
+    private static final Words HELP = Words.of("field-help");
+
     private final ShownUnits units;
 
     /** Facts written in these units. */
@@ -50,13 +52,25 @@ final class RecordFacts {
                 continue;
             }
             if (inner instanceof Record nested && text(nested).isEmpty()) {
-                kind(nested).ifPresent(kind -> facts.add(Inspection.Fact.of(words(field.getName()), kind)));
+                kind(nested)
+                        .ifPresent(kind -> facts.add(
+                                Inspection.Fact.of(words(field.getName()), kind).about(about(shown, field))));
                 facts.addAll(of(nested));
             } else {
-                facts.add(fact(field.getName(), inner));
+                facts.add(fact(field.getName(), inner).about(about(shown, field)));
             }
         }
         return facts;
+    }
+
+    /** What a field means, its unit, its range and what it is where nothing is entered. */
+    private static String about(Record of, RecordComponent field) {
+        return HELP.find("help." + kebab(of.getClass().getSimpleName()) + "." + kebab(field.getName()))
+                .orElse("");
+    }
+
+    private static String kebab(String name) {
+        return name.replaceAll("(\\p{Lower}|\\d)(\\p{Upper})", "$1-$2").toLowerCase(Locale.ROOT);
     }
 
     private Inspection.Fact fact(String name, Object value) {

@@ -12,8 +12,10 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.ResourceBundle;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -102,6 +104,40 @@ class InspectorFieldsTest {
             }
         }
         assertEquals(Set.of(), without);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"rescue-pickup", "workboat", "faults"})
+    void everyFieldThatWasEnteredIsExplained(String example) throws HarnessFileException {
+        Harness harness = Examples.open(example).harness();
+        Inspector inspector = new Inspector(new Readout(harness, Optional.empty(), Optional.empty()));
+        Set<String> bare = new TreeSet<>();
+        for (Element element : harness.elements().toList()) {
+            inspector.of(element.id().value()).orElseThrow().sections().stream()
+                    .filter(section -> section instanceof Inspection.Facts facts && facts.entered())
+                    .flatMap(section -> ((Inspection.Facts) section).facts().stream())
+                    .filter(fact -> fact.about().isBlank())
+                    .forEach(fact -> bare.add(element.getClass().getSimpleName() + ": " + fact.label()));
+        }
+        assertEquals(Set.of(), bare);
+    }
+
+    @Test
+    void everyExplanationIsOfAFieldOfTheModel() {
+        Set<String> fields = new TreeSet<>();
+        for (Class<?> type : recordsOf(Element.class)) {
+            for (RecordComponent field : type.getRecordComponents()) {
+                fields.add("help." + kebab(type.getSimpleName()) + "." + kebab(field.getName()));
+            }
+        }
+        Set<String> told =
+                new TreeSet<>(ResourceBundle.getBundle("org.ohmloom.workbench.words.field-help").keySet());
+        told.removeAll(fields);
+        assertEquals(Set.of(), told);
+    }
+
+    private static String kebab(String name) {
+        return name.replaceAll("(\\p{Lower}|\\d)(\\p{Upper})", "$1-$2").toLowerCase(Locale.ROOT);
     }
 
     /** All records of the model that hang on a sealed type, found by what their fields hold. */
