@@ -40,7 +40,7 @@ class AfterAnEditTest {
 
     @Test
     void theFirstNumbersAfterAnEditAreThoseOfAnAnalysisFromNothing() {
-        int count = Campaign.count(6, 200);
+        int count = Campaign.count(6, 40);
         List<Integer> findings = Campaign.each(count, number -> {
             RandomEdits edits = new RandomEdits(SEED + number);
             SolvedBefore before = new SolvedBefore();
