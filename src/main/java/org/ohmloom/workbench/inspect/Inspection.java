@@ -66,8 +66,7 @@ public record Inspection(String title, String subtitle, List<Section> sections) 
                     : new Facts(
                             title,
                             facts.stream()
-                                    .map(fact ->
-                                            new Fact(
+                                    .map(fact -> new Fact(
                                             units.text(fact.label()),
                                             units.text(fact.value()),
                                             fact.tone(),

@@ -130,8 +130,8 @@ class InspectorFieldsTest {
                 fields.add("help." + kebab(type.getSimpleName()) + "." + kebab(field.getName()));
             }
         }
-        Set<String> told =
-                new TreeSet<>(ResourceBundle.getBundle("org.ohmloom.workbench.words.field-help").keySet());
+        Set<String> told = new TreeSet<>(ResourceBundle.getBundle("org.ohmloom.workbench.words.field-help")
+                .keySet());
         told.removeAll(fields);
         assertEquals(Set.of(), told);
     }
