@@ -46,8 +46,8 @@ final class BusesJson {
         item.put("highest", calibration.highest());
         calibration.curve().ifPresent(curve -> {
             item.put("gives", SegmentsJson.word(curve.kind()));
-            item.put("formula", curve.formula());
-            item.put("source", curve.source());
+            item.put("formula", curve.formula().english());
+            item.put("source", curve.source().english());
             item.objects("points", calibration.points(), (CurvePoint point, JsonObjectWriter entry) -> {
                 entry.put("value", point.value());
                 entry.put("signal", point.signal());

@@ -86,7 +86,7 @@ final class ChannelsJson {
     private static void calibration(SensorCalibration calibration, JsonObjectWriter entry) {
         calibration.curve().ifPresent(curve -> {
             entry.put("gives", SegmentsJson.word(curve.kind()));
-            entry.put("formula", curve.formula());
+            entry.put("formula", curve.formula().english());
         });
         entry.put("lowest", calibration.lowest());
         entry.put("highest", calibration.highest());

@@ -116,8 +116,8 @@ final class CalibrationSheet {
                 Formats.number(calibration.lowest()) + " to " + Formats.number(calibration.highest()) + " "
                         + measurement.unit()));
         facts.add(new Block.Fact("Gives", curve.kind().words()));
-        facts.add(new Block.Fact("Curve", curve.formula()));
-        facts.add(new Block.Fact("Source", curve.source()));
+        facts.add(new Block.Fact("Curve", curve.formula().english()));
+        facts.add(new Block.Fact("Source", curve.source().english()));
         calibration
                 .resolution()
                 .ifPresent(step -> facts.add(new Block.Fact(

@@ -152,8 +152,8 @@ final class ChannelSheet {
                     .flatMap(SensorCalibration::curve)
                     .ifPresent(curve -> words.add(
                             curve.rows().isEmpty()
-                                    ? curve.formula()
-                                    : "table of " + curve.formula() + " on the calibration sheet"));
+                                    ? curve.formula().english()
+                                    : "table of " + curve.formula().english() + " on the calibration sheet"));
         }
         if (calibration instanceof Calibration.AmplifiedThermocouple amplified) {
             words.add("E(T) of thermocouple type "

@@ -42,7 +42,7 @@ public final class CalibrationCharts {
         return new CurveChart(
                 Text.of(calibration.channel().name() + ", "
                         + calibration.channel().at()),
-                Text.of(curve.formula()),
+                curve.formula(),
                 Text.of(measurement.quantity() + ", " + measurement.unit()),
                 new Curve(
                         StudyTexts.text("calibration.gives", Constants.text(curve.kind())),

@@ -9,7 +9,9 @@ import org.ohmloom.model.Measurement;
 import org.ohmloom.model.ResistanceCurve;
 import org.ohmloom.model.ThermocoupleVolts;
 import org.ohmloom.model.VoltageCurve;
+import org.ohmloom.signal.SignalTexts;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * What a sensor gives for what it measures, and back: V, ohm, A or Hz by its {@link SignalKind}.
@@ -29,14 +31,13 @@ public record CalibrationCurve(
         DoubleUnaryOperator value,
         double lowest,
         double highest,
-        String formula,
-        String source,
+        Text formula,
+        Text source,
         List<Double> rows) {
 
-    private static final String LINE = "straight line through two points";
-    private static final String TABLE = "table as entered, straight between its rows";
-    private static final String THERMOCOUPLE =
-            "NIST Monograph 175, ITS-90, type K (coefficients from memory), reference junction at 0 °C";
+    private static final Text LINE = SignalTexts.text("curve.source.line");
+    private static final Text TABLE = SignalTexts.text("curve.source.table");
+    private static final Text THERMOCOUPLE = SignalTexts.text("curve.source.thermocouple");
 
     public CalibrationCurve {
         rows = List.copyOf(rows);
@@ -57,8 +58,11 @@ public record CalibrationCurve(
                     SignalKind.SHARE_OF_SUPPLY,
                     line.lowFraction() * supply,
                     line.highFraction() * supply,
-                    Formats.percent(line.lowFraction()) + " to " + Formats.percent(line.highFraction()) + " of "
-                            + Formats.volts(supply)));
+                    SignalTexts.text(
+                            "curve.share",
+                            Formats.percent(line.lowFraction()),
+                            Formats.percent(line.highFraction()),
+                            Formats.volts(supply))));
         }
         if (calibration instanceof Calibration.VoltageLine line) {
             return Optional.of(line(
@@ -66,7 +70,7 @@ public record CalibrationCurve(
                     SignalKind.VOLTAGE,
                     line.lowVolts(),
                     line.highVolts(),
-                    Formats.volts(line.lowVolts()) + " to " + Formats.volts(line.highVolts())));
+                    SignalTexts.text("curve.span", Formats.volts(line.lowVolts()), Formats.volts(line.highVolts()))));
         }
         if (calibration instanceof Calibration.CurrentLine line) {
             return Optional.of(line(
@@ -74,7 +78,7 @@ public record CalibrationCurve(
                     SignalKind.CURRENT,
                     line.lowAmps(),
                     line.highAmps(),
-                    Formats.amps(line.lowAmps()) + " to " + Formats.amps(line.highAmps())));
+                    SignalTexts.text("curve.span", Formats.amps(line.lowAmps()), Formats.amps(line.highAmps()))));
         }
         if (calibration instanceof ResistanceCurve curve) {
             return Optional.of(resistance(measurement, curve));
@@ -89,7 +93,7 @@ public record CalibrationCurve(
                     ThermocoupleVolts::celsius,
                     ThermocoupleVolts.LOWEST_CELSIUS,
                     ThermocoupleVolts.HIGHEST_CELSIUS,
-                    "E(T) = sum of c T^i + a0 exp(a1 (T - a2)^2)",
+                    SignalTexts.text("curve.thermocouple"),
                     THERMOCOUPLE,
                     List.of()));
         }
@@ -99,15 +103,15 @@ public record CalibrationCurve(
     /** Supply of a ratiometric sensor where none is entered, V: common practice, no source. */
     public static final double USUAL_SUPPLY_VOLTS = 5;
 
-    private static CalibrationCurve line(Measurement of, SignalKind kind, double low, double high, String words) {
+    private static CalibrationCurve line(Measurement of, SignalKind kind, double low, double high, Text words) {
         return new CalibrationCurve(
                 kind,
                 value -> low + (value - of.lowest()) / of.span() * (high - low),
                 signal -> of.lowest() + (signal - low) / (high - low) * of.span(),
                 of.lowest(),
                 of.highest(),
-                words + " from " + Formats.number(of.lowest()) + " to " + Formats.number(of.highest()) + " "
-                        + of.unit(),
+                SignalTexts.text(
+                        "curve.over", words, Formats.number(of.lowest()), Formats.number(of.highest()), of.unit()),
                 LINE,
                 List.of());
     }
@@ -123,7 +127,7 @@ public record CalibrationCurve(
                     curve::value,
                     rows.get(0),
                     rows.get(rows.size() - 1),
-                    rows.size() + " rows",
+                    SignalTexts.text("curve.rows", String.valueOf(rows.size())),
                     TABLE,
                     rows);
         }
@@ -134,8 +138,8 @@ public record CalibrationCurve(
                 curve::value,
                 of.lowest(),
                 of.highest(),
-                beta ? words((Calibration.Beta) curve) : words((Calibration.SteinhartHart) curve),
-                beta ? "Beta formula, textbook" : "Steinhart and Hart, Deep-Sea Research 15, 1968",
+                Text.of(beta ? words((Calibration.Beta) curve) : words((Calibration.SteinhartHart) curve)),
+                SignalTexts.text(beta ? "curve.source.beta" : "curve.source.steinhart"),
                 List.of());
     }
 
@@ -163,7 +167,7 @@ public record CalibrationCurve(
                     volts -> curve.value(volts / follow),
                     rows.get(0),
                     rows.get(rows.size() - 1),
-                    rows.size() + " rows",
+                    SignalTexts.text("curve.rows", String.valueOf(rows.size())),
                     TABLE,
                     rows);
         }
@@ -174,8 +178,8 @@ public record CalibrationCurve(
                 curve::value,
                 ThermocoupleVolts.LOWEST_CELSIUS,
                 ThermocoupleVolts.HIGHEST_CELSIUS,
-                "U = " + Formats.volts(amplified.offsetVolts()) + " + " + Formats.number(amplified.gainRatio())
-                        + " E(T)",
+                Text.of("U = " + Formats.volts(amplified.offsetVolts()) + " + " + Formats.number(amplified.gainRatio())
+                        + " E(T)"),
                 THERMOCOUPLE,
                 List.of());
     }
@@ -191,7 +195,7 @@ public record CalibrationCurve(
                         of.lowest(),
                         of.highest(),
                         PulseRate.formula(pulses, of.unit()),
-                        "pulses of a turning wheel, textbook",
+                        SignalTexts.text("curve.source.wheel"),
                         List.of()));
     }
 }

@@ -4,7 +4,9 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import org.ohmloom.model.Calibration.PulseLevels;
 import org.ohmloom.model.Calibration.Turns;
+import org.ohmloom.signal.SignalTexts;
 import org.ohmloom.units.Formats;
+import org.ohmloom.words.Text;
 
 /**
  * Pulses in a second for one unit of what is measured.
@@ -38,16 +40,20 @@ public final class PulseRate {
     }
 
     /** How it is worked out, in one line. */
-    public static String formula(PulseLevels pulses, String unit) {
+    public static Text formula(PulseLevels pulses, String unit) {
         if (pulses.turns().isEmpty()) {
-            return "f = " + Formats.number(pulses.hertzPerUnit().orElse(Double.NaN)) + " Hz for one " + unit;
+            return SignalTexts.text(
+                    "curve.pulses", Formats.number(pulses.hertzPerUnit().orElse(Double.NaN)), unit);
         }
         Turns turns = pulses.turns().get();
-        String wheel = Formats.number(turns.pulsesPerRevolution()) + " pulses x "
-                + Formats.number(turns.turnsRatio().orElse(1));
+        String perTurn = Formats.number(turns.pulsesPerRevolution());
+        String ratio = Formats.number(turns.turnsRatio().orElse(1));
         return turns.tyreMetres().isPresent()
-                ? "f = " + wheel + " x speed / (pi x "
-                        + Formats.metres(turns.tyreMetres().getAsDouble()) + ")"
-                : "f = " + wheel + " x turns in a second";
+                ? SignalTexts.text(
+                        "curve.tyre",
+                        perTurn,
+                        ratio,
+                        Formats.metres(turns.tyreMetres().getAsDouble()))
+                : SignalTexts.text("curve.turns", perTurn, ratio);
     }
 }
